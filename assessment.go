@@ -11,7 +11,8 @@ type Assessment struct {
 	Curves      []Curve
 	Findings    []Finding
 	Problems    []Problem // lines that could not be read or resolved
-	// Type of the product: which liquid is continuous.
+	Readings    []Reading // in force
+	// Continuous says which liquid surrounds the other.
 	Continuous Continuous
 }
 

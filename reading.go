@@ -33,6 +33,7 @@ type Reading struct {
 // Conditions are what a formula check is made for.
 type Conditions struct {
 	Temperature float64 // °C
+	Humidity    float64 // of the air asked about, % RH; 0 when none was
 }
 
 // Room is the temperature a check is made at unless asked otherwise.

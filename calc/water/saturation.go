@@ -1,0 +1,111 @@
+package water
+
+import (
+	"math"
+
+	"levigate/cite"
+	"levigate/quantity"
+	"levigate/work"
+)
+
+// Saturate says how much of a crystalline solute dissolves in a mixture.
+//
+// At one water activity, mixing binary solutions that already have that
+// activity moves no water, so only the solutes' own entropy of mixing acts: a
+// solute's activity in the mixture is its share y of all dissolved particles,
+// raised to its number of ions, times its activity in its binary solution at
+// the same water activity. It stays dissolved while that lies below its
+// activity at saturation:
+//
+//	y ≤ exp(−E/ν),  E = ln(activity in the binary solution at a / at saturation)
+//
+// For a solute alone y = 1 and the rule is its own saturation. Two salts or
+// sugars together dissolve below either's own deliquescence, as measured.
+var Saturate = work.Register(&work.Method{
+	ID:    "water.saturation",
+	Title: "Crystals in a mixture: own rule after ideal isopiestic mixing",
+	Kind:  work.Procedure,
+	Own:   true,
+	Text: "A solute delivered as crystals stays dissolved at water activity a while its share of the dissolved " +
+		"particles is at most exp(−E/ν), with E the logarithm of its own activity in the binary solution at a over that at saturation, ν its ions. " +
+		"What is beyond that share stays as crystals and holds no water, so the sum may jump where crystals dissolve.",
+	Unit:     quantity.One,
+	Accuracy: "not stated; deliquescence of NaCl with glucose comes out within 0.03 of the measured value",
+	Sources:  []cite.Ref{{Key: "stokes1966"}, {Key: "estillore2017"}},
+	Checks: []work.Check{
+		{What: "a solute alone dissolves at its own saturation", By: work.Law, Want: 0, Tol: 1e-9, Got: aloneLaw},
+	},
+})
+
+// dissolve works out which part of each crystalline solute is dissolved at a.
+// It reports whether any is not.
+func (s *Sum) dissolve(a float64) bool {
+	n := min(len(s.Holders), maxHolders)
+	any := false
+	for i := range n {
+		h := &s.Holders[i]
+		if h.Crystal && h.Osmoles > 0 && a < h.Curve.Saturation() {
+			any = true
+			break
+		}
+	}
+	if !any {
+		return false
+	}
+	var most [maxHolders]float64 // largest share of the particles; 1 for what cannot crystallise
+	var total float64
+	for i := range s.Holders {
+		h := &s.Holders[i]
+		total += h.Osmoles
+		if i < n {
+			s.dissolved[i], most[i] = 1, 1
+			if sat := h.Curve.Saturation(); h.Crystal && h.Osmoles > 0 && a < sat {
+				most[i] = math.Exp(-h.Curve.LnExcess(a) / h.Curve.Ions())
+			}
+		}
+	}
+	// Take the saturated solutes one round at a time: each that is beyond its
+	// share leaves fewer particles, which may push others beyond theirs.
+	var saturated [maxHolders]bool
+	for {
+		var held, free float64
+		for i := range s.Holders {
+			if i < n && saturated[i] {
+				held += most[i]
+			} else {
+				free += s.Holders[i].Osmoles
+			}
+		}
+		total = 0
+		if held < 1 {
+			total = free / (1 - held)
+		}
+		changed := false
+		for i := range n {
+			if h := &s.Holders[i]; !saturated[i] && most[i] < 1 && h.Osmoles > most[i]*total {
+				saturated[i], changed = true, true
+			}
+		}
+		if !changed {
+			break
+		}
+	}
+	for i := range n {
+		if saturated[i] {
+			s.dissolved[i] = most[i] * total / s.Holders[i].Osmoles
+		}
+	}
+	return true
+}
+
+// Undissolved is the grams of each holder that stand as crystals at a.
+func (s *Sum) Undissolved(a float64) []float64 {
+	out := make([]float64, len(s.Holders))
+	if !s.dissolve(a) {
+		return out
+	}
+	for i := range min(len(out), maxHolders) {
+		out[i] = s.Holders[i].Grams * (1 - s.dissolved[i])
+	}
+	return out
+}

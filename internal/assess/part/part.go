@@ -1,0 +1,70 @@
+// Package part is what the parts of a formula check share: the sheet they
+// work on, the opened raw materials and the readings in force.
+//
+// A part is one folder beside this one. It says what it needs and what it
+// gives; assess runs the parts asked for in order. Nothing here computes a
+// figure.
+package part
+
+import (
+	"levigate"
+	"levigate/work"
+)
+
+// Part is one part of a formula check.
+type Part struct {
+	Name  string
+	Gives []string // figure and curve ids, for explain and the register
+	Run   func(*Sheet)
+}
+
+// Sheet is a check being worked out.
+type Sheet struct {
+	*levigate.Assessment
+	Library  levigate.Library
+	Readings []levigate.Reading
+	Curves   bool // draw curves too
+	Working  bool // record how each figure came about
+
+	// Lines are the formula's lines opened; a line that could not be opened
+	// has a nil Opened.
+	Lines []Line
+}
+
+// Line is one opened line.
+type Line struct {
+	Index   int
+	Grams   float64 // per 100 g of the formula
+	*Opened         // nil when the raw material is not known
+	// Water is what the raw material holds in this check: its own range or the
+	// reading that took its place.
+	Water      levigate.Range // g per 100 g of the raw material
+	WaterCause *work.Cause
+	// Density is likewise its own or a reading's, g/mL; Mid 0 when unknown.
+	Density *work.Cause
+	Sits    levigate.Sits
+}
+
+// Recorder starts a working for a figure when one was asked for.
+func (s *Sheet) Recorder(title string) *work.Recorder {
+	if !s.Working {
+		return nil
+	}
+	return work.NewRecorder(title)
+}
+
+// Unopened names the lines that could not be opened, for figures that need
+// every line.
+func (s *Sheet) Unopened() []string {
+	var out []string
+	for i := range s.Lines {
+		if s.Lines[i].Opened == nil {
+			name := s.Formula.Lines[s.Lines[i].Index].Name
+			if name == "" {
+				name = "an empty line"
+			}
+			out = append(out, name)
+		}
+	}
+	return out
+}

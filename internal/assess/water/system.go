@@ -1,0 +1,241 @@
+package water
+
+import (
+	"slices"
+	"strings"
+	"sync"
+
+	"levigate"
+	"levigate/calc/water"
+	"levigate/internal/assess/part"
+	"levigate/refdata"
+	"levigate/work"
+)
+
+// system is a formula as its water sees it: what holds water, how much there
+// is, and which line brought what.
+type system struct {
+	sheet   *part.Sheet
+	celsius float64
+	total   float64 // water present, g per 100 g
+	sum     water.Sum
+	holders []holder
+	brought []brought
+	heads   []head
+	unknown []unknown
+	honey   bool
+	polyol  bool // a polar liquid with solutes is there to take sites on powders
+}
+
+// holder is one substance that holds water, over all lines that bring it.
+type holder struct {
+	iso       *levigate.Isotherm
+	name      string
+	kind      levigate.Kind
+	substance *levigate.Substance
+	crystal   bool
+	isotherm  *work.Cause
+	factor    *work.Cause // powders in a polyol
+}
+
+// brought is a line's part in a holder.
+type brought struct{ line, share, holder int }
+
+// head is the sugar or glycerol head of a surfactant: it holds nothing, but
+// the band reaches to what it would hold.
+type head struct {
+	curve *water.Curve
+	grams float64
+	cause *work.Cause
+}
+
+// unknown is a solute with no isotherm: it holds nothing, and the band reaches
+// to its mole fraction.
+type unknown struct {
+	osmoles float64
+	cause   *work.Cause
+}
+
+// build collects what holds water. A line's own isotherm, where its raw
+// material has one, stands for all of its dry part.
+func build(s *part.Sheet) *system {
+	y := &system{
+		sheet: s, celsius: s.Conditions.Temperature,
+		holders: make([]holder, 0, 2*len(s.Lines)),
+		brought: make([]brought, 0, 2*len(s.Lines)),
+	}
+	y.sum.Solution = 1
+	y.sum.Holders = make([]water.Holder, 0, 2*len(s.Lines))
+	for i := range s.Lines {
+		l := &s.Lines[i]
+		if l.Opened == nil || l.Grams == 0 {
+			continue
+		}
+		y.total += l.Grams * l.Water.Typical / 100
+		y.honey = y.honey || l.Material.Is("honey")
+		if iso := resolve(s.Library, l.Material.Isotherm); iso != nil {
+			y.add(i, -1, iso, nil, l.Material.Name, l.Grams*(100-l.Water.Typical)/100, crystal(l.Material, iso))
+			continue
+		}
+		for j := range l.Dry {
+			share := &l.Dry[j]
+			grams := l.Grams * (100 - l.Water.Typical) * share.Percent.Typical / 1e4
+			y.open(i, j, share, grams, l.Material)
+		}
+	}
+	for i := range y.holders {
+		h, sum := &y.holders[i], &y.sum.Holders[i]
+		if isSolute(h.iso) {
+			sum.Osmoles = sum.Grams / h.iso.MolarMass * max(h.iso.Ions, 1)
+			y.polyol = true
+		}
+	}
+	for i := range y.holders {
+		h := &y.holders[i]
+		y.sum.Holders[i].Factor = 1
+		if y.polyol && h.iso.InPolyol.Known() {
+			y.sum.Holders[i].Factor = h.iso.InPolyol.Typical
+		}
+	}
+	return y
+}
+
+// open adds one substance of a line.
+func (y *system) open(line, share int, s *levigate.Share, grams float64, m *levigate.Material) {
+	sub := s.Substance
+	switch {
+	case sub == nil:
+	case sub.Isotherm != nil:
+		y.add(line, share, sub.Isotherm, sub, sub.INCI, grams, crystal(m, sub.Isotherm))
+	case sub.Kind == levigate.Solute:
+		y.noData(sub, grams)
+	}
+	if sub != nil && sub.SugarHead > 0 {
+		y.head(sub, grams)
+	}
+}
+
+func (y *system) add(line, share int, iso *levigate.Isotherm, sub *levigate.Substance, name string, grams float64, crystal bool) {
+	at := -1
+	for i := range y.holders {
+		if h := &y.holders[i]; h.iso == iso && h.crystal == crystal {
+			at = i
+			break
+		}
+	}
+	if at < 0 {
+		at = len(y.holders)
+		kept := keptFor(iso)
+		h := holder{iso: iso, name: name, substance: sub, crystal: crystal, isotherm: &kept.isotherm, factor: &kept.factor}
+		h.kind = kindOf(iso)
+		y.holders = append(y.holders, h)
+		y.sum.Holders = append(y.sum.Holders, water.Holder{Curve: curve(iso, y.celsius), Crystal: crystal})
+	}
+	y.sum.Holders[at].Grams += grams
+	y.brought = append(y.brought, brought{line, share, at})
+}
+
+func (y *system) noData(sub *levigate.Substance, grams float64) {
+	c := keptUnknown(sub)
+	for i := range y.unknown {
+		if y.unknown[i].cause == c {
+			y.unknown[i].osmoles += osmoles(sub, grams)
+			return
+		}
+	}
+	y.unknown = append(y.unknown, unknown{osmoles(sub, grams), c})
+}
+
+func osmoles(sub *levigate.Substance, grams float64) float64 {
+	if sub.MolarMass == 0 {
+		return 0
+	}
+	return grams / sub.MolarMass
+}
+
+func (y *system) head(sub *levigate.Substance, grams float64) {
+	like, ok := y.sheet.Library.Substance(sub.HeadLike)
+	if !ok || like.Isotherm == nil {
+		return
+	}
+	c := keptHead(sub)
+	for i := range y.heads {
+		if y.heads[i].cause == c {
+			y.heads[i].grams += grams * sub.SugarHead
+			return
+		}
+	}
+	y.heads = append(y.heads, head{curve(like.Isotherm, y.celsius), grams * sub.SugarHead, c})
+}
+
+// crystal reports whether the raw material brings the substance as crystals.
+func crystal(m *levigate.Material, iso *levigate.Isotherm) bool {
+	return iso.Saturation > 0 && !m.Dissolved && (m.Form == levigate.Crystals || m.Form == levigate.Grains || m.Origin == levigate.Pure)
+}
+
+// resolve finds what a raw material's own isotherm says: its numbers, or the
+// name of the row or substance it is like.
+func resolve(lib levigate.Library, iso *levigate.Isotherm) *levigate.Isotherm {
+	if iso == nil || iso.Model != "" {
+		return iso
+	}
+	if row, ok := refdata.Isotherm(strings.ToLower(iso.Name)); ok {
+		return row
+	}
+	if sub, ok := lib.Substance(iso.Name); ok {
+		return sub.Isotherm
+	}
+	return nil
+}
+
+func isSolute(iso *levigate.Isotherm) bool {
+	return iso.Model == levigate.FloryHuggins || iso.Model == levigate.Pitzer
+}
+
+func kindOf(iso *levigate.Isotherm) levigate.Kind {
+	switch iso.Model {
+	case levigate.FloryHuggins, levigate.Pitzer:
+		return levigate.Solute
+	case levigate.Linear:
+		return levigate.Oil
+	}
+	return levigate.Powder
+}
+
+// at is the system at another temperature, everything else the same.
+func (y *system) at(celsius float64) *system {
+	z := *y
+	z.celsius = celsius
+	z.sum.Holders = slices.Clone(y.sum.Holders)
+	for i := range z.sum.Holders {
+		z.sum.Holders[i].Curve = curve(y.holders[i].iso, celsius)
+	}
+	return &z
+}
+
+type curveKey struct {
+	iso     *levigate.Isotherm
+	celsius float64
+}
+
+var curves sync.Map // curveKey -> *water.Curve
+
+// curve keeps the curves of library rows by temperature; a formula's own
+// isotherms are made anew, or the store would grow with every keystroke.
+func curve(iso *levigate.Isotherm, celsius float64) *water.Curve {
+	key := curveKey{iso, celsius}
+	if c, ok := curves.Load(key); ok {
+		return c.(*water.Curve)
+	}
+	c := water.NewCurve(params(iso), celsius)
+	if _, row := refdata.Isotherm(iso.Name); !row || !ordinary(celsius) {
+		return &c
+	}
+	kept, _ := curves.LoadOrStore(key, &c)
+	return kept.(*water.Curve)
+}
+
+// ordinary temperatures are whole degrees in the range of use: a bounded set.
+func ordinary(celsius float64) bool {
+	return celsius == float64(int(celsius)) && celsius >= -20 && celsius <= 60
+}

@@ -1,0 +1,107 @@
+package water
+
+import (
+	"slices"
+	"strings"
+
+	"levigate"
+	"levigate/calc/water"
+	"levigate/quantity"
+	"levigate/work"
+)
+
+// recordActivity writes down how the activity came about: what is there, what
+// each part holds at the root, and that the two agree.
+func (y *system) recordActivity(rec *work.Recorder, a float64) {
+	rec.Say("%s g of water per 100 g are shared out so that everything has one activity; at %s everything together holds just that.",
+		quantity.Fixed(y.total, 3), quantity.Fixed(a, 3))
+	held := y.terms(rec, a)
+	rec.Say("residual: %s held − %s present = %s g", quantity.Fixed(held, 4), quantity.Fixed(y.total, 4), quantity.Significant(held-y.total, 2))
+	if y.sum.Solution != 1 {
+		rec.Say("a reading calibrates the solution: it holds %s times what its curves say", quantity.Fixed(y.sum.Solution, 3))
+	}
+	if second, ok := y.second(a); ok {
+		rec.Say("cross-check by a second mixing rule, the Flory-Huggins mixture: %s", quantity.Fixed(second, 3))
+	}
+	y.curvesUsed(rec, a)
+}
+
+// recordReserve writes down a room for water.
+func (y *system) recordReserve(rec *work.Recorder, limit, holds float64) {
+	rec.Say("room = water held at %s − water present = %s − %s = %s g per 100 g, mixed evenly", quantity.Fixed(limit, 2),
+		quantity.Fixed(holds, 3), quantity.Fixed(y.total, 3), quantity.Fixed(holds-y.total, 3))
+	y.terms(rec, limit)
+}
+
+// terms shows what every part holds at an activity and returns the sum.
+func (y *system) terms(rec *work.Recorder, a float64) float64 {
+	t := work.Table{Head: []string{"part", "lines", "dry, g/100 g", "holds, g/g", "factor", "holds, g/100 g"}}
+	g, dg := make([]float64, len(y.holders)), make([]float64, len(y.holders))
+	y.sum.Each(a, g, dg)
+	var sum float64
+	order := make([]int, len(y.holders))
+	for h := range y.holders {
+		order[h] = h
+		sum += g[h]
+	}
+	slices.SortStableFunc(order, func(i, j int) int {
+		switch {
+		case g[i] > g[j]:
+			return -1
+		case g[i] < g[j]:
+			return 1
+		}
+		return 0
+	})
+	for _, h := range order {
+		hold, part := &y.holders[h], &y.sum.Holders[h]
+		per, _ := part.Curve.Water(a)
+		t.Rows = append(t.Rows, []string{hold.name, y.lines(h), quantity.Fixed(part.Grams, 3), quantity.Significant(per, 3),
+			quantity.Significant(part.Factor, 3), quantity.Fixed(g[h], 3)})
+	}
+	for i := range y.unknown {
+		t.Rows = append(t.Rows, []string{strings.TrimSuffix(y.unknown[i].cause.Name, " (nobody measured this)"), "", "", "no data", "", "0"})
+	}
+	t.Foot = []string{"sum", "", "", "", "", quantity.Fixed(sum, 3)}
+	rec.Show("water held at activity "+quantity.Fixed(a, 3), &t)
+	return sum
+}
+
+func (y *system) lines(holder int) string {
+	var out []string
+	for _, b := range y.brought {
+		if n := number(b.line); b.holder == holder && !slices.Contains(out, n) {
+			out = append(out, n)
+		}
+	}
+	return strings.Join(out, ", ")
+}
+
+// curvesUsed opens each part's curve to the equation and its row.
+func (y *system) curvesUsed(rec *work.Recorder, a float64) {
+	rec.Begin("the curves used")
+	defer rec.End()
+	for h := range y.holders {
+		hold, part := &y.holders[h], &y.sum.Holders[h]
+		if part.Grams == 0 {
+			continue
+		}
+		per, _ := part.Curve.Water(a)
+		switch iso := hold.iso; iso.Model {
+		case levigate.FloryHuggins:
+			q := per / molarMassWater * iso.MolarMass
+			phi := q / (q + iso.R)
+			from := "isotherms/solutes, row " + iso.Name
+			rec.Equation(water.MethodFloryHuggins, water.FloryHuggins(phi, iso.R, part.Curve.Chi()),
+				work.Input{Value: phi, Grade: iso.Grade, From: "water and " + hold.name + " by volume"},
+				work.Input{Value: iso.R, Grade: iso.Grade, From: from}, work.Input{Value: part.Curve.Chi(), Grade: iso.Grade, From: from})
+		case levigate.GAB:
+			from := "isotherms/powders, row " + iso.Name
+			rec.Equation(water.MethodGAB, per, work.Input{Value: iso.M0, Grade: iso.Grade, From: from}, work.Input{Value: iso.C, Grade: iso.Grade, From: from},
+				work.Input{Value: iso.K, Grade: iso.Grade, From: from}, work.Input{Value: a, From: "the root"})
+		default:
+			rec.Say("%s holds %s g/g at %s (%s)", hold.name, quantity.Significant(per, 3), quantity.Fixed(a, 3), iso.Model)
+		}
+		rec.Cite(hold.iso.Sources...)
+	}
+}

@@ -1,0 +1,3 @@
+package numeric
+
+import _ "gonum.org/v1/gonum/floats"

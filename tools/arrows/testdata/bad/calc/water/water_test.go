@@ -1,0 +1,3 @@
+package water
+
+import _ "example.test/bad/rules" // passes: tests may

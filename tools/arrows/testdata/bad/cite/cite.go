@@ -1,0 +1,3 @@
+package cite
+
+import _ "github.com/alecthomas/kong" // caught: none of others' at all

@@ -1,0 +1,3 @@
+module example.test/bad
+
+go 1.26

@@ -1,0 +1,3 @@
+package mystery // caught: no line
+
+import _ "example.test/bad/rules"

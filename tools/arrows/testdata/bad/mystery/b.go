@@ -1,0 +1,1 @@
+package mystery // once is enough
