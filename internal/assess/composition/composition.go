@@ -171,14 +171,17 @@ func total(s *part.Sheet) work.Figure {
 		if l.Water.High == 0 {
 			continue
 		}
-		if w > 0.01*sum {
-			f.Grade = cite.Weakest(f.Grade, l.WaterCause.Grade)
-		}
 		if l.Water.Low == l.Water.High && !l.WaterCause.NotStated {
 			continue
 		}
 		moves = part.Move(moves, work.Move{Cause: l.WaterCause,
 			Low: brought(l.Grams, l.Water.Low) - w, High: brought(l.Grams, l.Water.High) - w})
+	}
+	for i := range s.Lines {
+		// A trace does not decide how well the total is known.
+		if l := &s.Lines[i]; brought(l.Grams, l.Water.Typical) > 0.01*sum {
+			f.Grade = cite.Weakest(f.Grade, l.WaterCause.Grade)
+		}
 	}
 	f.SetBand(sum, moves, 0, 100)
 	if rec := s.Recorder(title); rec.On() {

@@ -37,7 +37,7 @@ func (y *system) isotherm(a float64, pinned *work.Cause) {
 	c.Marks = append(c.Marks, levigate.CurveMark{ID: "formula", Text: "this formula", X: a, ToX: a, Y: y.total})
 	for _, r := range refdata.Criteria() {
 		w, _ := y.sum.Water(r.Activity)
-		c.Marks = append(c.Marks, levigate.CurveMark{ID: "limit/" + r.Key, Text: r.Means, X: r.Activity, ToX: r.Activity, Y: w})
+		c.Marks = append(c.Marks, levigate.CurveMark{ID: "limit/" + r.Figure, Text: r.Says, X: r.Activity, ToX: r.Activity, Y: w})
 	}
 	y.sheet.Assessment.Curves = append(y.sheet.Assessment.Curves, c)
 }
@@ -72,7 +72,7 @@ func (y *system) rinse(a float64) {
 	for _, r := range refdata.Criteria() {
 		w, _ := y.sum.Water(r.Activity)
 		if room := w - y.total; room > 0 && room < grid[len(grid)-1] {
-			c.Marks = append(c.Marks, levigate.CurveMark{ID: "limit/" + r.Key, Text: fmt.Sprintf("%s, after %.0f g", r.Means, room), X: room, ToX: room, Y: r.Activity})
+			c.Marks = append(c.Marks, levigate.CurveMark{ID: "limit/" + r.Figure, Text: fmt.Sprintf("%s, after %.0f g", r.Says, room), X: room, ToX: room, Y: r.Activity})
 		}
 	}
 	y.sheet.Assessment.Curves = append(y.sheet.Assessment.Curves, c)

@@ -1,0 +1,43 @@
+package program
+
+import (
+	"errors"
+	"strings"
+
+	"levigate"
+	"levigate/formulafile"
+)
+
+// File is a formula file to check: a path, or bytes that came another way.
+type File struct {
+	Name string
+	Data []byte // nil: read the path in Name
+}
+
+// load reads a file and finds out what its lines mean. With problems there is
+// no formula.
+func (p *Program) load(file File) (*levigate.Formula, []levigate.Problem) {
+	f, problems := read(file)
+	if len(problems) > 0 {
+		return nil, problems
+	}
+	if problems := f.Resolve(p.Library); len(problems) > 0 {
+		return nil, problems
+	}
+	return f, nil
+}
+
+func read(file File) (*levigate.Formula, []levigate.Problem) {
+	if file.Data != nil {
+		return formulafile.Read(file.Name, file.Data)
+	}
+	f, problems, err := formulafile.ReadFile(file.Name)
+	if e, ok := errors.AsType[*levigate.Error](err); ok {
+		// The place in front names the file already.
+		return nil, []levigate.Problem{{Text: strings.TrimPrefix(e.Message, file.Name+" "), Help: e.Help}}
+	}
+	if err != nil {
+		return nil, []levigate.Problem{{Text: err.Error()}}
+	}
+	return f, problems
+}

@@ -1,0 +1,203 @@
+package refdata
+
+import (
+	"fmt"
+	"strings"
+	"sync"
+
+	"levigate"
+)
+
+// Entry is a substance with what only a look-up needs.
+type Entry struct {
+	*levigate.Substance
+	// USName is the name a US label takes; empty where it is the INCI name.
+	USName string
+	// Formula is the chemical formula the molar mass was computed from.
+	Formula string
+	// Delivered is the code of the raw material the substance is usually bought
+	// as, when that holds water: a starch, a clay, a 70 % solution.
+	Delivered string
+	// Alone is the code of the raw material that the name stands for when it is
+	// a line by itself; set where the name is that of a mixture, like honey.
+	Alone string
+}
+
+// Class is a property of substances that rules look for.
+type Class struct{ Name, Meaning string }
+
+// substanceTables are listed rather than globbed: the order is the order of
+// Entries, and a stray table is a fault a test finds.
+var substanceTables = []string{"substances/solutes", "substances/oils", "substances/powders", "substances/others"}
+
+// Entries lists every substance on file.
+func Entries() []Entry { return substances().list }
+
+// Substance finds a substance by its INCI name, exactly as written in the
+// tables. Aliases, case and accents are the library's business.
+func Substance(inci string) (*levigate.Substance, bool) {
+	s, ok := substances().byINCI[inci]
+	return s, ok
+}
+
+// Classes lists the classes a substance or a raw material may belong to.
+func Classes() []Class {
+	t := mustOpen("substances/classes")
+	out := make([]Class, len(t.Rows))
+	for i, r := range t.Rows {
+		out[i] = Class{r.Text("class"), r.Text("meaning")}
+	}
+	return out
+}
+
+type substanceSet struct {
+	list   []Entry
+	byINCI map[string]*levigate.Substance
+}
+
+var substances = sync.OnceValue(func() substanceSet {
+	set := substanceSet{byINCI: map[string]*levigate.Substance{}}
+	for _, name := range substanceTables {
+		entries, err := readSubstances(mustOpen(name))
+		if err != nil {
+			panic("refdata: " + err.Error())
+		}
+		for _, e := range entries {
+			if set.byINCI[e.INCI] != nil {
+				panic("refdata: " + name + ": " + e.INCI + " stands twice")
+			}
+			set.byINCI[e.INCI] = e.Substance
+		}
+		set.list = append(set.list, entries...)
+	}
+	return set
+})
+
+func readSubstances(t *Table) ([]Entry, error) {
+	out := make([]Entry, 0, len(t.Rows))
+	for _, r := range t.Rows {
+		e, err := readSubstance(r)
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, e)
+	}
+	return out, nil
+}
+
+func readSubstance(r Row) (Entry, error) {
+	s := &levigate.Substance{
+		INCI: r.Text("inci"), Aliases: list(r.Text("aliases")), Kind: levigate.Kind(r.Text("kind")),
+		HeadLike: r.Text("head_like"), Classes: list(r.Text("classes")), Marks: levigate.Marks{},
+	}
+	e := Entry{s, r.Text("us_name"), r.Text("chemical_formula"), r.Text("delivered_by"), r.Text("alone")}
+	if e.USName != "" {
+		s.Aliases = append([]string{e.USName}, s.Aliases...)
+	}
+	switch s.Kind {
+	case levigate.Water, levigate.Solute, levigate.Oil, levigate.Powder, levigate.Other:
+	default:
+		return e, fmt.Errorf("%s: kind %q is not known", r.At(), s.Kind)
+	}
+	if s.INCI == "" {
+		return e, fmt.Errorf("%s: a substance needs an INCI name", r.At())
+	}
+	var mass, head levigate.Range
+	if err := marked(r, s.Marks, map[string]*levigate.Range{
+		"molar_mass": &mass, "density": &s.Density, "sugar_head": &head,
+	}); err != nil {
+		return e, err
+	}
+	s.MolarMass, s.SugarHead = mass.Typical, head.Typical
+	if (s.SugarHead > 0) != (s.HeadLike != "") {
+		return e, fmt.Errorf("%s: sugar_head and head_like go together", r.At())
+	}
+	if err := readCAS(r, s); err != nil {
+		return e, err
+	}
+	var err error
+	s.Isotherm, err = isothermOf(r)
+	return e, err
+}
+
+// marked reads cells that carry their own mark, and keeps the marks by column.
+func marked(r Row, marks levigate.Marks, into map[string]*levigate.Range) error {
+	for column, v := range into {
+		x, p, err := r.Cell(column)
+		if err != nil {
+			return err
+		}
+		if r.Text(column) != "" {
+			*v, marks[column] = x, p
+		}
+	}
+	return nil
+}
+
+// readCAS reads "NUMBER MARK SOURCE". A number that fails its check digit is
+// a misprint, ours or the source's, and is refused.
+func readCAS(r Row, s *levigate.Substance) error {
+	f := strings.Fields(r.Text("cas"))
+	if len(f) == 0 {
+		return nil
+	}
+	if len(f) != 3 {
+		return fmt.Errorf("%s: column cas: want NUMBER MARK SOURCE", r.At())
+	}
+	if !CASChecks(f[0]) {
+		return fmt.Errorf("%s: %s is no CAS number: its check digit does not fit", r.At(), f[0])
+	}
+	p, err := provenance(f[1], f[2])
+	if err != nil {
+		return fmt.Errorf("%s: column cas: %w", r.At(), err)
+	}
+	s.CAS, s.Marks["cas"] = f[0], p
+	return nil
+}
+
+// CASChecks reports whether a CAS registry number has its form and its check
+// digit: the digits before it, each times its place counted from the right,
+// added, modulo 10.
+func CASChecks(s string) bool {
+	part := strings.Split(s, "-")
+	if len(part) != 3 || len(part[0]) < 2 || len(part[0]) > 7 || len(part[1]) != 2 || len(part[2]) != 1 {
+		return false
+	}
+	sum := 0
+	digits := part[0] + part[1] + part[2]
+	for i := range len(digits) {
+		if digits[i] < '0' || digits[i] > '9' {
+			return false
+		}
+		sum += int(digits[i]-'0') * (len(digits) - 1 - i)
+	}
+	return sum%10 == int(part[2][0]-'0')
+}
+
+// isothermOf resolves a row's isotherm; a name no table holds is a fault.
+func isothermOf(r Row) (*levigate.Isotherm, error) {
+	name := r.Text("isotherm")
+	if name == "" {
+		return nil, nil
+	}
+	iso, ok := isotherm(name)
+	if !ok {
+		return nil, fmt.Errorf("%s: no isotherm is called %q", r.At(), name)
+	}
+	return iso, nil
+}
+
+// list splits "a; b" and leaves nil for an empty cell.
+func list(s string) []string {
+	if s == "" {
+		return nil
+	}
+	out := strings.Split(s, ";")
+	for i := range out {
+		out[i] = strings.TrimSpace(out[i])
+	}
+	return out
+}
+
+// TEMPORARY until Isotherm exists.
+var isotherm = func(name string) (*levigate.Isotherm, bool) { return &levigate.Isotherm{Name: name}, true }

@@ -1,0 +1,60 @@
+package rules
+
+import (
+	"fmt"
+	"strings"
+
+	"levigate/cite"
+	"levigate/quantity"
+	"levigate/refdata"
+)
+
+// Limit is one row of refdata a rule compares with, as its page prints it. The
+// number lives there, with its source, and nowhere else.
+type Limit struct {
+	Row    string
+	Text   string
+	Mark   cite.Mark
+	Source cite.Ref
+}
+
+// limitRows resolves a reference: a table ("limits/preservatives"), or one row
+// of it ("limits/criteria water.reserve-075").
+func limitRows(ref string) ([]Limit, error) {
+	table, row, one := strings.Cut(ref, " ")
+	var out []Limit
+	switch table {
+	case "limits/criteria":
+		for _, c := range refdata.Criteria() {
+			if !one || row == c.Figure {
+				out = append(out, Limit{quantity.Fixed(c.Activity, 2), c.Says, c.From.Mark, c.From.From})
+			}
+		}
+	case "limits/preservatives":
+		for _, p := range refdata.PreservativeLimits() {
+			out = append(out, Limit{"V/" + p.Entry, fmt.Sprintf("%s, %s: %s %%", p.Group, strings.Join(p.Use, " and "),
+				quantity.Significant(p.Limit, 2)), p.From.Mark, p.From.From})
+		}
+	case "pairs":
+		for _, p := range refdata.Pairs() {
+			out = append(out, Limit{p.Key, p.A + " beside " + p.B + ": " + p.Why, p.Mark, p.Sources[0]})
+		}
+	}
+	if len(out) == 0 {
+		return nil, fmt.Errorf("%q names no row of a table of limits", ref)
+	}
+	return out, nil
+}
+
+// criterion is the row of the criteria that a figure counts its room to.
+func criterion(figure string) refdata.Criterion {
+	for _, c := range refdata.Criteria() {
+		if c.Figure == figure {
+			return c
+		}
+	}
+	panic("rules: no criterion for " + figure)
+}
+
+// lowRisk is the criterion the rules on preservation lean on.
+const lowRisk = "water.reserve-075"

@@ -1,0 +1,62 @@
+package rules
+
+import (
+	"levigate"
+	"levigate/cite"
+)
+
+var _ = register(Rule{
+	ID:    "M05",
+	Name:  "assessor-notes",
+	Title: "Lanolin, nuts and honey: notes for the assessor",
+	Why: "Some natural raw materials have a history with sensitive skin or with spores. None of this forbids them; " +
+		"the person who assesses the product, and some who buy it, need to know.",
+	Since:    "0.1",
+	Severity: levigate.Advice,
+	Sources:  []cite.Ref{{Key: "trade-practice"}},
+	Messages: map[string]Message{
+		"lanolin": {
+			Text: "Lanolin ({names}) is a known sensitiser for some people.",
+			Help: "note it for the assessor; ask the supplier for a grade low in free alcohols and pesticides",
+		},
+		"nut": {
+			Text: "From a nut or an almond: {names}.",
+			Help: "note it for the assessor, and tell people with a nut allergy; ask the supplier whether protein was looked for",
+		},
+		"honey": {
+			Text: "Honey ({names}) may carry spores, which low water activity does not kill, and traces of pollen and propolis.",
+			Help: "note it for the assessor; ask for the count and for a heated or filtered grade; not for children under 1 year",
+		},
+	},
+	Check: func(s *Subject, r *Report) {
+		for _, class := range noted {
+			lines := s.Lines(func(_ int, m *levigate.Material) bool { return m.Is(class) })
+			if len(lines) > 0 {
+				r.Broken(Note{Say: class, Row: class, At: atLines(lines), Args: Args{"names": s.Names(lines)}})
+			}
+		}
+	},
+	Examples: []Example{
+		{
+			Name:  "lanolin in a balm",
+			Given: sheet(oily(), line("8", "Lanolin, anhydrous", is("lanolin"))),
+			Want: "M05/lanolin advice: Lanolin (Lanolin, anhydrous) is a known sensitiser for some people.\n" +
+				"  help: note it for the assessor; ask the supplier for a grade low in free alcohols and pesticides\n" +
+				"  at: lines/0\n",
+		},
+		{
+			Name:  "honey and ground shell",
+			Given: sheet(line("12", "Honey, runny", of("Mel", 100, "honey")), line("7", "Walnut shell powder", is("nut"))),
+			Want: "M05/nut advice: From a nut or an almond: Walnut shell powder.\n" +
+				"  help: note it for the assessor, and tell people with a nut allergy; ask the supplier whether protein was looked for\n" +
+				"  at: lines/1\n" +
+				"M05/honey advice: Honey (Honey, runny) may carry spores, which low water activity does not kill, and traces of pollen and propolis.\n" +
+				"  help: note it for the assessor; ask for the count and for a heated or filtered grade; not for children under 1 year\n" +
+				"  at: lines/0\n",
+		},
+		{Name: "none of them", Given: sheet(line("100", "Sunflower oil"))},
+	},
+})
+
+// noted lists the classes, which are the rows of the rule and its message keys.
+var noted = []string{"lanolin", "nut", "honey"}

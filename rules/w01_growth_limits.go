@@ -1,0 +1,134 @@
+package rules
+
+import (
+	"levigate"
+	"levigate/cite"
+	"levigate/quantity"
+	"levigate/refdata"
+	"levigate/work"
+)
+
+var _ = register(Rule{
+	ID:    "W01",
+	Name:  "growth-limits",
+	Title: "Water activity against the lowest activities at which growth was reported",
+	Why: "Microbes grow down to an activity of their own and no further. Each row compares the whole band of the water activity " +
+		"with one such activity: below, above, or cannot tell. Below says that this growth was not reported at such an activity and nothing more: " +
+		"it does not count what is alive already, what falls in, or what condenses under a lid.",
+	Since:    "0.1",
+	Severity: levigate.Advice,
+	After:    []string{"C02"},
+	Sources:  []cite.Ref{{Key: "beuchat1981"}},
+	Limits:   []string{"limits/criteria"},
+	Compares: Banded,
+	Messages: map[string]Message{
+		"above": {
+			Text: "Water activity {activity} is above {limit:2}: {says}.",
+			Help: "take water out or bring polyol in, or state how growth is prevented",
+		},
+		"above-by": {
+			Text: "Water activity {activity} is above {limit:2}, over by {by} g of water per 100 g: {says}.",
+			Help: "take water out or bring polyol in, or state how growth is prevented",
+		},
+		"cannot-tell": {
+			Text:  "Water activity {activity} cannot be told from {limit:2}: {says}.",
+			Help:  "measure, or move the formula away from the limit",
+			Needs: "a water activity of this version, closed cup, {temperature:0} °C, after it has rested",
+		},
+		"below": {Text: "Water activity {activity} is below {limit:2} with its whole band: {says}."},
+		"below-with-room": {
+			Text: "Water activity {activity} is below {limit:2} with its whole band, room for {room} g of water per 100 g: {says}.",
+		},
+		"no-activity": {Text: "Not compared with {limit:2}: there is no water activity."},
+	},
+	Check: func(s *Subject, r *Report) {
+		f := s.Activity()
+		for _, c := range refdata.Criteria() {
+			growthLimit(s, r, f, c)
+		}
+	},
+	Examples: []Example{
+		{
+			Name:  "a wet mask, 0.85",
+			Given: sheet(activity(0.85, 0.82, 0.87), figure("water.reserve-075", -9.6, -11.2, -8.1)),
+			Want: "W01/0.60 advice: Water activity 0.85 (0.82–0.87) is above 0.60: lowest activity at which growth has been reported.\n" + wetHelp +
+				"W01/0.70 advice: Water activity 0.85 (0.82–0.87) is above 0.70: most xerophiles stop.\n" + wetHelp +
+				"W01/0.75 advice: Water activity 0.85 (0.82–0.87) is above 0.75, over by 9.6 (8.1–11.2) g of water per 100 g: the ISO 29621 criterion, one factor among several.\n" + wetHelp +
+				"W01/0.80 advice: Water activity 0.85 (0.82–0.87) is above 0.80: most moulds stop.\n" + wetHelp,
+			Shows: Over,
+		},
+		{
+			Name:  "between the rows",
+			Given: sheet(activity(0.6, 0.57, 0.64)),
+			Want: "W01/0.60 advice, cannot tell: Water activity 0.60 (0.57–0.64) cannot be told from 0.60: lowest activity at which growth has been reported.\n" +
+				"  help: measure, or move the formula away from the limit\n" +
+				"  needs: a water activity of this version, closed cup, 25 °C, after it has rested\n" +
+				"  at: figures/water.activity\n",
+			Shows: Straddles,
+		},
+		{
+			Name:  "a reading on the limit counts as above",
+			Given: sheet(activity(0.6, 0.6, 0.6)),
+			Want:  "W01/0.60 advice: Water activity 0.60 is above 0.60: lowest activity at which growth has been reported.\n" + wetHelp,
+			Shows: On,
+		},
+		{Name: "a gel at 0.30", Given: sheet(activity(0.30, 0.28, 0.34)), Shows: Under},
+		{
+			Name:  "a gel at 0.30, everything asked for",
+			All:   true,
+			Given: sheet(activity(0.30, 0.28, 0.34), figure("water.reserve", 5.8, 5.1, 6.4)),
+			Want: "W01/0.60 advice, holds: Water activity 0.30 (0.28–0.34) is below 0.60 with its whole band, room for 5.8 (5.1–6.4) g of water per 100 g: lowest activity at which growth has been reported.\n  at: figures/water.activity\n" +
+				"W01/0.70 advice, holds: Water activity 0.30 (0.28–0.34) is below 0.70 with its whole band: most xerophiles stop.\n  at: figures/water.activity\n" +
+				"W01/0.75 advice, holds: Water activity 0.30 (0.28–0.34) is below 0.75 with its whole band: the ISO 29621 criterion, one factor among several.\n  at: figures/water.activity\n" +
+				"W01/0.80 advice, holds: Water activity 0.30 (0.28–0.34) is below 0.80 with its whole band: most moulds stop.\n  at: figures/water.activity\n",
+		},
+		{
+			Name:  "a balm, everything asked for",
+			All:   true,
+			Given: sheet(oily(), missing("water.activity", "oil surrounds everything")),
+			Want: "W01/0.60 advice, not judged: Not compared with 0.60: there is no water activity.\n" +
+				"W01/0.70 advice, not judged: Not compared with 0.70: there is no water activity.\n" +
+				"W01/0.75 advice, not judged: Not compared with 0.75: there is no water activity.\n" +
+				"W01/0.80 advice, not judged: Not compared with 0.80: there is no water activity.\n",
+		},
+	},
+})
+
+const wetHelp = "  help: take water out or bring polyol in, or state how growth is prevented\n  at: figures/water.activity\n"
+
+// growthLimit judges one row.
+func growthLimit(s *Subject, r *Report, f *work.Figure, c refdata.Criterion) {
+	answer := f.Against(c.Activity)
+	if !r.All() && (answer == work.Below || answer == work.NotJudged) {
+		return
+	}
+	n := Note{Row: quantity.Fixed(c.Activity, 2), Args: Args{"limit": c.Activity}, Mark: c.From.Mark, Sources: []cite.Ref{c.From.From}}
+	if answer == work.NotJudged {
+		n.Say = "no-activity"
+		r.NotJudged(n)
+		return
+	}
+	n.At = []string{atFigure(f.ID)}
+	n.Args["activity"], n.Args["says"] = bandOf(f), c.Says
+	room := s.Figure(c.Figure)
+	if room != nil && room.State == work.Missing {
+		room = nil
+	}
+	switch answer {
+	case work.Above:
+		n.Say = "above"
+		if room != nil {
+			n.Say, n.Args["by"] = "above-by", bandOf(room).turned()
+		}
+		r.Broken(n)
+	case work.CannotTell:
+		n.Say, n.Args["temperature"] = "cannot-tell", s.Conditions.Temperature
+		r.CannotTell(n)
+	default:
+		n.Say = "below"
+		if room != nil {
+			n.Say, n.Args["room"] = "below-with-room", bandOf(room)
+		}
+		r.Holds(n)
+	}
+}

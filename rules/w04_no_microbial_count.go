@@ -1,0 +1,72 @@
+package rules
+
+import (
+	"levigate"
+	"levigate/cite"
+)
+
+// countFrom is the share from which a raw material's own microbes are asked
+// for. A judgement of this project: below it a dirty lot is diluted two
+// hundredfold.
+const countFrom = 0.5 // %
+
+var _ = register(Rule{
+	ID:    "W04",
+	Name:  "no-microbial-count",
+	Title: "Natural powders, honey or gums without a microbial count",
+	Why: "Clays, starches, ground shells, gums and honey carry microbes and their spores. Low water activity stops growth and does not kill: " +
+		"what came in alive is still there when the product meets water. Nor is a preservative there to clean up a raw material.",
+	Since:    "0.1",
+	Severity: levigate.Warn,
+	Sources:  []cite.Ref{{Key: "trade-practice"}, {Key: "handbook-preservation"}},
+	Compares: Exact,
+	Messages: map[string]Message{
+		"one": {
+			Text: "Nobody measured the microbes that {most:1 %} brings in. Dry is not clean: spores wait, and low water activity does not kill.",
+			Help: "ask the supplier for the total count and for yeasts and moulds of this lot, or have it counted",
+		},
+		"many": {
+			Text: "Nobody measured the microbes that {most:1 %} bring in. Dry is not clean: spores wait, and low water activity does not kill.",
+			Help: "ask the supplier for the total count and for yeasts and moulds of each lot, or have them counted",
+		},
+	},
+	Check: func(s *Subject, r *Report) {
+		lines := s.Lines(func(i int, m *levigate.Material) bool {
+			return (m.Is("bioburden") || m.Is("gum")) && s.Grams(i) >= countFrom
+		})
+		if len(lines) == 0 {
+			return
+		}
+		most := make([]Part, len(lines))
+		for k, i := range lines {
+			most[k] = Part{s.Name(i), s.Grams(i)}
+		}
+		say := "one"
+		if len(lines) > 1 {
+			say = "many"
+		}
+		r.Broken(Note{Say: say, At: atLines(lines), Args: Args{"most": most}})
+	},
+	Examples: []Example{
+		{
+			Name: "clay, starch and shell",
+			Given: sheet(line("8", "Kaolin, fine white", is("bioburden")), line("3", "Maize starch", of("Zea Mays Starch", 100, "starch", "bioburden")),
+				line("7", "Walnut shell powder", is("bioburden")), line("47.5", "Sunflower oil")),
+			Want: "W04 warn: Nobody measured the microbes that Kaolin, fine white (8.0 %), Maize starch (3.0 %) and Walnut shell powder (7.0 %) bring in. " +
+				"Dry is not clean: spores wait, and low water activity does not kill.\n" +
+				"  help: ask the supplier for the total count and for yeasts and moulds of each lot, or have them counted\n" +
+				"  at: lines/0 lines/1 lines/2\n",
+			Shows: Over,
+		},
+		{
+			Name:  "half a per cent of gum",
+			Given: sheet(line("0.5", "Xanthan gum", is("gum"))),
+			Want: "W04 warn: Nobody measured the microbes that Xanthan gum (0.5 %) brings in. Dry is not clean: spores wait, and low water activity does not kill.\n" +
+				"  help: ask the supplier for the total count and for yeasts and moulds of this lot, or have it counted\n" +
+				"  at: lines/0\n",
+			Shows: On,
+		},
+		{Name: "the gum of a lotion", Given: sheet(line("0.3", "Xanthan gum", is("gum"))), Shows: Under},
+		{Name: "a mineral pigment", Given: sheet(line("4", "Titanium dioxide"))},
+	},
+})

@@ -1,0 +1,78 @@
+package main
+
+import (
+	"math"
+
+	"levigate/refdata"
+)
+
+// setSaturation gives a solute the activity over its saturated solution, from
+// the table of deliquescence where it stands there, else from its solubility
+// through its own curve; and how that changes with temperature, from the
+// table's formula, else from two solubilities through its own curve.
+func (r *result) setSaturation(known library) {
+	if row, ok := find("measured/deliquescence", r.name); ok {
+		r.params.Saturation = number(row, "activity")
+		if row.Text("slope") != "" {
+			r.params.SatSlope = number(row, "slope")
+		}
+		r.cite(row.Text("from"))
+	}
+	soluble := all("measured/solubility", r.name)
+	if len(soluble) == 0 || r.params.SatSlope != 0 {
+		return
+	}
+	at := func(row refdata.Row) (kelvin, activity float64) {
+		celsius := number(row, "celsius")
+		return celsius + 273.15, known.curve(r.name, celsius).Activity(100 / number(row, "grams"))
+	}
+	t25, a25 := at(soluble[0])
+	if r.params.Saturation == 0 {
+		r.params.Saturation = round(a25, 3)
+	}
+	if len(soluble) > 1 {
+		t, a := at(soluble[1])
+		r.params.SatSlope = round(math.Log(a/a25)/(1/t-1/t25), 0)
+	}
+	r.cite("recalled")
+}
+
+func (r *result) cite(key string) {
+	for _, k := range r.worked.sources {
+		if k == key {
+			return
+		}
+	}
+	r.worked.sources = append(r.worked.sources, key)
+}
+
+// all lists the rows of a table that are of a substance.
+func all(table, substance string) []refdata.Row {
+	t, err := refdata.Open(table)
+	if err != nil {
+		panic("refit: " + err.Error())
+	}
+	var out []refdata.Row
+	for _, row := range t.Rows {
+		if row.Text("substance") == substance {
+			out = append(out, row)
+		}
+	}
+	return out
+}
+
+func find(table, substance string) (refdata.Row, bool) {
+	rows := all(table, substance)
+	if len(rows) == 0 {
+		return refdata.Row{}, false
+	}
+	return rows[0], true
+}
+
+func number(r refdata.Row, column string) float64 {
+	v, err := r.Number(column)
+	if err != nil {
+		panic("refit: " + err.Error())
+	}
+	return v
+}
