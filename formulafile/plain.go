@@ -1,69 +1,51 @@
 package formulafile
 
 import (
+	"regexp"
 	"strings"
 
 	"github.com/goccy/go-yaml/token"
 )
 
-// relocate corrects the columns of bare texts. The library counts from the end
-// of the line, blanks not included, and is off by as many as there are.
-func relocate(text string, tokens token.Tokens) {
-	var line []rune
-	at, rest := 0, text
-	for _, t := range tokens {
-		if t.Type == token.SingleQuoteType || t.Type == token.DoubleQuoteType || t.Value == "" {
-			continue
-		}
-		for at < t.Position.Line {
-			var s string
-			s, rest, _ = strings.Cut(rest, "\n")
-			line = []rune(s)
-			at++
-		}
-		word, _, _ := strings.Cut(strings.TrimSpace(t.Value), " ")
-		word, _, _ = strings.Cut(word, "\n")
-		for c := min(t.Position.Column, len(line)); at == t.Position.Line && c > 0; c-- {
-			if begin(line[c-1:], word) {
-				t.Position.Column = c
-				break
-			}
-		}
-	}
-}
-
-// begin reports whether the characters begin with a word.
-func begin(line []rune, word string) bool {
-	n := 0
-	for _, c := range word {
-		if n == len(line) || line[n] != c {
-			return false
-		}
-		n++
-	}
-	return true
-}
-
-// plain reports bare texts that only this library reads as text; to others, and
-// to whoever wrote them, they are a key or an item.
+// plain reports bare texts that only this library takes for a text; to other
+// readers, and to whoever wrote them, they are a key, an item or a fault.
 func (r *reader) plain(tokens token.Tokens) {
+	const quotes = "put the whole text in quotes"
+	brackets := 0
 	for i, t := range tokens {
-		if t.Type != token.StringType || r.tooMany() {
+		if r.tooMany() {
+			return
+		}
+		fresh := i == 0 || tokens[i-1].Position.Line < t.Position.Line // first on its line
+		switch t.Type {
+		case token.MappingStartType, token.SequenceStartType:
+			brackets++
+		case token.MappingEndType, token.SequenceEndType:
+			brackets--
+		case token.LiteralType, token.FoldedType:
+			if !blockHead.MatchString(t.Value) {
+				r.report(placeOf(t), "write | or > alone", "%s is not a way to begin a text of several lines", quote(t.Value))
+			}
+		}
+		if t.Type != token.StringType || t.Value == "" || i > 0 && heads(tokens[i-1]) {
 			continue
 		}
-		fresh := true // the first on its line
-		if i > 0 {
-			before := tokens[i-1]
-			if before.Type == token.LiteralType || before.Type == token.FoldedType {
-				continue
-			}
-			fresh = before.Position.Line < t.Position.Line
-		}
+		s := t.Value
 		switch {
-		case strings.Contains(t.Value, ": ") || strings.HasSuffix(t.Value, ":"):
-			r.report(placeOf(t), "write a comma or begin a line before the next key, or put the whole text in quotes", "%s has a colon in it", quote(t.Value))
-		case fresh && len(t.Value) > 1 && t.Value[0] == '-' && t.Value[1] != '-':
-			r.report(placeOf(t), "write - and a space before an item", "no space follows the dash of %s", quote(t.Value))
+		case strings.Contains(s, ": ") || strings.HasSuffix(s, ":"):
+			r.report(placeOf(t), "write a comma or begin a line before the next key, or "+quotes, "%s has a colon in it", quote(s))
+		case fresh && len(s) > 1 && s[0] == '-' && s[1] != '-':
+			r.report(placeOf(t), "write - and a space before an item", "no space follows the dash of %s", quote(s))
+		case strings.ContainsAny(s[:1], ",]}%:?"):
+			r.report(placeOf(t), quotes, "a text can't begin with %s", s[:1])
+		case brackets > 0 && strings.ContainsAny(s, "[]{}"):
+			r.report(placeOf(t), "close with the bracket that was opened, or "+quotes, "%s has a bracket in it", quote(s))
 		}
 	}
 }
+
+// heads reports whether a token is the | or > that heads a text of many lines.
+func heads(t *token.Token) bool { return t.Type == token.LiteralType || t.Type == token.FoldedType }
+
+// blockHead is | or >, with a mark for the line ends and one for the indent.
+var blockHead = regexp.MustCompile(`^[|>]([-+]?[1-9]?|[1-9][-+])$`)

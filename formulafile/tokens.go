@@ -20,6 +20,7 @@ func (r *reader) tokens(text string) token.Tokens {
 	relocate(text, kept)
 	r.refuseParts(kept)
 	r.plain(kept)
+	r.escapes(text, kept)
 	// Where the cut itself failed the rest is missing, so brackets look open.
 	if broken != nil {
 		if !r.failed() {
@@ -80,6 +81,10 @@ func (r *reader) refuseParts(tokens token.Tokens) {
 		case token.MappingKeyType:
 			r.report(at, "write key: value", "a key is written with a question mark")
 		case token.DirectiveType:
+			if at.Column > 1 {
+				r.report(at, "put the whole text in quotes", "a text can't begin with %%")
+				continue
+			}
 			r.report(at, "delete the line; if it belongs to a text, put the text in quotes", "%% begins a YAML directive; a formula file has none")
 		}
 	}

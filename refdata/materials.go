@@ -23,6 +23,9 @@ var (
 	}
 )
 
+// ByDefinition is the grade of what a name says by itself: "dry and pure".
+const ByDefinition = cite.Reviewed
+
 // Materials lists the embedded raw materials, their substances resolved. They
 // are shared: nobody may change them.
 func Materials() []*levigate.Material { return materials().list }

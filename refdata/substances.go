@@ -180,7 +180,7 @@ func isothermOf(r Row) (*levigate.Isotherm, error) {
 	if name == "" {
 		return nil, nil
 	}
-	iso, ok := isotherm(name)
+	iso, ok := Isotherm(name)
 	if !ok {
 		return nil, fmt.Errorf("%s: no isotherm is called %q", r.At(), name)
 	}
@@ -198,6 +198,3 @@ func list(s string) []string {
 	}
 	return out
 }
-
-// TEMPORARY until Isotherm exists.
-var isotherm = func(name string) (*levigate.Isotherm, bool) { return &levigate.Isotherm{Name: name}, true }

@@ -24,30 +24,29 @@ var _ = register(Rule{
 	Compares: Banded,
 	Messages: map[string]Message{
 		"above": {
-			Text: "{names} comes to {sum} % {basis}, above the limit on file of {limit:2} % ({row}, {use}). Brought by {most:2 %}.",
+			Text: "{names}: {sum} % {basis}, above the limit on file of {limit:2} % ({row}, {use}). Brought by {most:2 %}.",
 			Help: "at most {bound:2 %}, all else unchanged; compare with the legal text in force",
 		},
 		"cannot-tell": {
-			Text:  "{names} comes to {sum} % {basis}; whether that is above the limit on file of {limit:2} % ({row}, {use}) cannot be told.",
+			Text:  "{names}: {sum} % {basis}; whether that is above the limit on file of {limit:2} % ({row}, {use}) cannot be told.",
 			Help:  "ask the supplier for the share of {names} in this lot, or take less",
 			Needs: "the certificate of analysis of {lines}",
 		},
 		"use-unknown": {
-			Text:  "{names} comes to {sum} % {basis}; the limit on file is {limit:2} % in a product left on and {highest:2} % in one rinsed off ({row}).",
+			Text:  "{names}: {sum} % {basis}; the limit on file is {limit:2} % in a product left on and {highest:2} % in one rinsed off ({row}).",
 			Help:  "name a product kind that says whether it is rinsed off",
 			Needs: "how the product is used",
 		},
 		"other-use": {
-			Text:  "{names} comes to {sum} % {basis}, above the limit on file for preserving, {limit:2} % ({row}). Other uses have rows of their own, which are not on file.",
+			Text:  "{names}: {sum} % {basis}, above the limit on file for preserving, {limit:2} % ({row}). Other uses have rows of their own, which are not on file.",
 			Help:  "if it is there to preserve, take less; if not, compare with the row of its use",
 			Needs: "what {names} is in the formula for",
 		},
 		"barred": {
-			Text: "{names} is not allowed in {where} ({row}).",
+			Text: "Not allowed in {where}: {names} ({row}).",
 			Help: "choose another preservative; compare with the legal text in force",
 		},
-		"within":      {Text: "{names} comes to {sum} % {basis}, within the limit on file of {limit:2} % ({row}, {use})."},
-		"no-row":      {Text: "{names} has no row on file for this use."},
+		"within":      {Text: "{names}: {sum} % {basis}, within the limit on file of {limit:2} % ({row}, {use})."},
 		"not-on-file": {Text: "{n} of {m} preservatives here have a row on file. Not judged: {names}."},
 		"no-market":   {Text: "The rows on file are of the EU; the sheet is for {markets}. Not judged: {names}."},
 	},
@@ -101,9 +100,7 @@ func judgeEntry(s *Subject, r *Report, entry []refdata.PreservativeLimit, sum le
 		r.Broken(n)
 		return
 	case len(rows) == 0:
-		n.Say = "no-row"
-		r.NotJudged(n)
-		return
+		return // named among those not judged
 	}
 	n.Args["sum"], n.Args["basis"], n.Args["limit"], n.Args["row"] = bandOfRange(sum, quantity.Percent), "as it is", low, n.Row
 	if e.As != "" {
@@ -165,14 +162,15 @@ func (b brought) scaled(s *Subject, by float64) []Part {
 	return out
 }
 
-// listed names the preservatives in the formula that have a row, or that have
-// none.
+// listed names the preservatives in the formula that have a row for its use, or
+// that have none.
 func listed(s *Subject, x *preservativeIndex, row bool) []string {
 	var out []string
 	for i := range s.Composition.Contained {
 		c := &s.Composition.Contained[i]
-		_, has := x.of[c.INCI]
-		if has == row && (has || c.Substance.Is("preservative")) {
+		n, known := x.of[c.INCI]
+		has := known && len(rowsFor(x.entries[n], usesOf(s.Formula.Product))) > 0
+		if has == row && (known || c.Substance.Is("preservative")) {
 			out = append(out, c.INCI)
 		}
 	}

@@ -37,7 +37,7 @@ type Move struct {
 }
 
 // Size is the move's larger end.
-func (m Move) Size() float64 { return math.Max(math.Abs(m.Low), math.Abs(m.High)) }
+func (m *Move) Size() float64 { return max(math.Abs(m.Low), math.Abs(m.High)) }
 
 // Quadrature adds the moves of independent causes, each side by itself, and
 // returns how far the figure may lie below and above its value.

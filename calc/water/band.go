@@ -16,7 +16,10 @@ const bandTaper = 0.25
 //	(half + grow·max(0, low − a))·min(1, (1 − a)/0.25)
 //
 // half is its width where the substance was fitted, low where that ends, grow
-// how much wider it gets for every unit of activity below.
+// how much wider it gets for every unit of activity below. The upper side grows
+// by the whole of it, the lower by half: where glycerol's sources part below
+// the isopiestic points, the others lie above the curve, and an activity
+// taken too low is the error that does harm.
 func HalfBand(a, half, low, grow float64) float64 {
 	return (half + grow*math.Max(0, low-a)) * math.Min(1, (1-a)/bandTaper)
 }

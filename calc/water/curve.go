@@ -170,7 +170,7 @@ func (c *Curve) Band(a float64) (down, up float64) {
 	if !c.Dissolves() {
 		return 0, 0
 	}
-	return HalfBand(a, c.down, c.low, c.grow), HalfBand(a, c.up, c.low, c.grow)
+	return HalfBand(a, c.down, c.low, c.grow/2), HalfBand(a, c.up, c.low, c.grow)
 }
 
 // Chi is the interaction parameter at the curve's temperature; 0 for other

@@ -37,36 +37,17 @@ var Saturate = work.Register(&work.Method{
 	},
 })
 
-// dissolve works out which part of each crystalline solute is dissolved at a.
-// It reports whether any is not.
-func (s *Sum) dissolve(a float64) bool {
+// dissolve works out which part of each holder is dissolved, from the largest
+// share of the particles each may have.
+func (s *Sum) dissolve(most, dissolved *[maxHolders]float64) {
 	n := min(len(s.Holders), maxHolders)
-	any := false
 	for i := range n {
-		h := &s.Holders[i]
-		if h.Crystal && h.Osmoles > 0 && a < h.Curve.Saturation() {
-			any = true
-			break
-		}
-	}
-	if !any {
-		return false
-	}
-	var most [maxHolders]float64 // largest share of the particles; 1 for what cannot crystallise
-	var total float64
-	for i := range s.Holders {
-		h := &s.Holders[i]
-		total += h.Osmoles
-		if i < n {
-			s.dissolved[i], most[i] = 1, 1
-			if sat := h.Curve.Saturation(); h.Crystal && h.Osmoles > 0 && a < sat {
-				most[i] = math.Exp(-h.Curve.LnExcess(a) / h.Curve.Ions())
-			}
-		}
+		dissolved[i] = 1
 	}
 	// Take the saturated solutes one round at a time: each that is beyond its
 	// share leaves fewer particles, which may push others beyond theirs.
 	var saturated [maxHolders]bool
+	var total float64
 	for {
 		var held, free float64
 		for i := range s.Holders {
@@ -92,20 +73,24 @@ func (s *Sum) dissolve(a float64) bool {
 	}
 	for i := range n {
 		if saturated[i] {
-			s.dissolved[i] = most[i] * total / s.Holders[i].Osmoles
+			dissolved[i] = most[i] * total / s.Holders[i].Osmoles
 		}
 	}
-	return true
 }
 
 // Undissolved is the grams of each holder that stand as crystals at a.
 func (s *Sum) Undissolved(a float64) []float64 {
 	out := make([]float64, len(s.Holders))
-	if !s.dissolve(a) {
-		return out
-	}
-	for i := range min(len(out), maxHolders) {
-		out[i] = s.Holders[i].Grams * (1 - s.dissolved[i])
+	var w, dw [maxHolders]float64
+	n := s.solve(a, &w, &dw)
+	for i := range n {
+		h := &s.Holders[i]
+		if !h.Crystal || h.Osmoles == 0 || h.Grams == 0 {
+			continue
+		}
+		if full, _ := s.alone(i, a); full > 0 {
+			out[i] = h.Grams * (1 - math.Min(1, w[i]/full))
+		}
 	}
 	return out
 }

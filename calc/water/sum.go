@@ -29,12 +29,10 @@ type Sum struct {
 	// Solution scales what the dissolved solutes hold; 1 unless a reading
 	// calibrates it.
 	Solution float64
-
-	dissolved [maxHolders]float64
 }
 
-// maxHolders bounds the crystals' working space; more holders are still added,
-// those beyond it as dissolved.
+// maxHolders bounds the working space; more holders are still added, those
+// beyond it as dissolved.
 const maxHolders = 64
 
 // Add is the method of the sum: the Zdanovskii-Stokes-Robinson rule for what
@@ -59,19 +57,16 @@ var Add = work.Register(&work.Method{
 // Water is what the formula holds at activity a, in grams, and how fast that
 // grows with a. The slope leaves out crystals dissolving.
 func (s *Sum) Water(a float64) (grams, slope float64) {
-	crystals := s.dissolve(a)
-	for i := range s.Holders {
-		h := &s.Holders[i]
-		w, dw := h.Curve.Water(a)
-		k := h.Grams * h.Factor
-		if h.Osmoles > 0 {
-			k *= s.Solution
-			if crystals && i < maxHolders {
-				k *= s.dissolved[i]
-			}
-		}
-		grams += k * w
-		slope += k * dw
+	var w, dw [maxHolders]float64
+	n := s.solve(a, &w, &dw)
+	for i := range n {
+		grams += w[i]
+		slope += dw[i]
+	}
+	for i := n; i < len(s.Holders); i++ {
+		x, dx := s.alone(i, a)
+		grams += x
+		slope += dx
 	}
 	return grams, slope
 }
@@ -79,44 +74,89 @@ func (s *Sum) Water(a float64) (grams, slope float64) {
 // Each writes what every holder holds at activity a and its slope, in order,
 // into g and dg.
 func (s *Sum) Each(a float64, g, dg []float64) {
-	crystals := s.dissolve(a)
-	for i := range s.Holders {
+	var w, dw [maxHolders]float64
+	n := s.solve(a, &w, &dw)
+	copy(g, w[:n])
+	copy(dg, dw[:n])
+	for i := n; i < len(s.Holders); i++ {
+		g[i], dg[i] = s.alone(i, a)
+	}
+}
+
+// solve fills in what each of the first holders holds, crystals taken off, and
+// says how many it did.
+func (s *Sum) solve(a float64, w, dw *[maxHolders]float64) int {
+	n := min(len(s.Holders), maxHolders)
+	var most [maxHolders]float64
+	crystals := false
+	for i := range n {
 		h := &s.Holders[i]
-		w, dw := h.Curve.Water(a)
 		k := h.Grams * h.Factor
 		if h.Osmoles > 0 {
 			k *= s.Solution
-			if crystals && i < maxHolders {
-				k *= s.dissolved[i]
-			}
 		}
-		g[i], dg[i] = k*w, k*dw
+		if most[i] = 1; h.Crystal && h.Osmoles > 0 && a < h.Curve.Saturation() {
+			x, dx, excess := h.Curve.solved(a)
+			w[i], dw[i] = k*x, k*dx
+			most[i] = math.Exp(-excess / h.Curve.Ions())
+			crystals = true
+			continue
+		}
+		x, dx := h.Curve.Water(a)
+		w[i], dw[i] = k*x, k*dx
 	}
+	if crystals {
+		var dissolved [maxHolders]float64
+		s.dissolve(&most, &dissolved)
+		for i := range n {
+			w[i] *= dissolved[i]
+			dw[i] *= dissolved[i]
+		}
+	}
+	return n
+}
+
+// alone is what one holder holds, taken as dissolved.
+func (s *Sum) alone(i int, a float64) (w, slope float64) {
+	h := &s.Holders[i]
+	k := h.Grams * h.Factor
+	if h.Osmoles > 0 {
+		k *= s.Solution
+	}
+	w, slope = h.Curve.Water(a)
+	return k * w, k * slope
 }
 
 // Activity is the a at which the formula holds the water given: 1 when even at
 // a → 1 it holds less (free water), 0 when there is none. Crystals make the sum
 // jump at saturation; the root is then the activity of the jump.
-func (s *Sum) Activity(total float64) float64 {
-	const lowest, highest = 1e-6, 1 - 1e-9
+func (s *Sum) Activity(total float64) float64 { return s.ActivityAbove(lowest, total) }
+
+const lowest, highest = 1e-6, 1 - 1e-9
+
+// ActivityAbove is Activity where the root is known to lie above an activity:
+// more water was added. It starts from there.
+func (s *Sum) ActivityAbove(lo, total float64) float64 {
 	if total <= 0 {
 		return 0
 	}
-	lo, hi := lowest, highest
-	if w, _ := s.Water(hi); w <= total {
-		return 1
-	}
-	if w, _ := s.Water(lo); w >= total {
-		return lo
-	}
-	// For an ideal solution ln W is a straight line in logit(a), so Newton's
-	// rule in those variables starts nearly right; a bracket keeps it safe.
+	hi := float64(highest)
 	var osmoles float64
 	for i := range s.Holders {
 		osmoles += s.Holders[i].Osmoles * s.Solution
 	}
+	if osmoles == 0 {
+		// Powders and oils are full at 1; what is beyond that is free water.
+		if w, _ := s.Water(hi); w <= total {
+			return 1
+		}
+	}
+	// For an ideal solution ln W is a straight line in logit(a), so Newton's
+	// rule in those variables starts nearly right; a bracket keeps it safe.
 	a := 0.5
-	if osmoles > 0 {
+	if lo > lowest {
+		a = lo
+	} else if osmoles > 0 {
 		nw := total / MolarMassWater
 		a = nw / (nw + osmoles)
 	}

@@ -19,7 +19,6 @@ func letters(groups map[string]string) map[rune]string {
 	for to, from := range groups {
 		for _, r := range from {
 			out[r] = to
-			out[unicode.ToUpper(r)] = to
 		}
 	}
 	return out
@@ -31,13 +30,16 @@ func fold(s string) string { return string(appendFolded(nil, s)) }
 // appendFolded appends the folded name to dst, so that a look-up needs no
 // memory of its own.
 func appendFolded(dst []byte, s string) []byte {
-	start, gap := len(dst), false
+	start, gap, comma := len(dst), false, false
 	put := func(b byte) {
-		// "99.5 %" and "99.5%" are one thing.
-		if gap && len(dst) > start && b != '%' {
+		switch {
+		case len(dst) == start, gap && b == '%': // "99.5 %" and "99.5%" are one thing
+		case gap: // a comma beside a space says no more than the space
 			dst = append(dst, ' ')
+		case comma: // one inside a word, as in 1,3-propanediol, stays
+			dst = append(dst, ',')
 		}
-		gap = false
+		gap, comma = false, false
 		dst = append(dst, b)
 	}
 	for i := 0; i < len(s); {
@@ -49,8 +51,8 @@ func appendFolded(dst []byte, s string) []byte {
 				put(b + 'a' - 'A')
 			case b <= ' ', b == 0x7f:
 				gap = true
-			case b == ',' && (i == len(s) || s[i] <= ' '):
-				gap = true // a comma inside a word, as in 1,3-propanediol, stays
+			case b == ',':
+				comma = true
 			default:
 				put(b)
 			}
@@ -58,6 +60,7 @@ func appendFolded(dst []byte, s string) []byte {
 		}
 		r, n := utf8.DecodeRuneInString(s[i:])
 		i += n
+		r = unicode.ToLower(r)
 		switch to, ok := plain[r]; {
 		case ok:
 			for j := range len(to) {
@@ -68,7 +71,7 @@ func appendFolded(dst []byte, s string) []byte {
 			gap = true
 		default:
 			var buf [utf8.UTFMax]byte
-			for _, b := range buf[:utf8.EncodeRune(buf[:], unicode.ToLower(r))] {
+			for _, b := range buf[:utf8.EncodeRune(buf[:], r)] {
 				put(b)
 			}
 		}

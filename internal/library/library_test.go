@@ -131,6 +131,10 @@ func TestUnknownNamesTheNearest(t *testing.T) {
 			}
 		}
 	}
+	// One name on two shelves is one suggestion.
+	if m := l.Find("maize strach", nil); !slices.Equal(slices.Compact(slices.Clone(m.Nearest)), m.Nearest) || m.Nearest[0] != "Maize starch" {
+		t.Errorf("got %q", m.Nearest)
+	}
 	if m := l.Find("xqzzy", nil); m.Material != nil || len(m.Nearest) != 0 {
 		t.Errorf("noise found %+v", m)
 	}

@@ -25,8 +25,8 @@ func words(key string) []string {
 
 const (
 	mostNames = 3
-	// nearEnough is how alike a name must be to be worth suggesting: one word of two,
-	// or half the letters. Below it a suggestion is noise.
+	// nearEnough is how alike a name must be to be worth suggesting: two words of
+	// three, or half the letters. Below it a suggestion is noise.
 	nearEnough = 0.55
 	// bought puts what can be bought before a bare substance just as alike.
 	bought = 0.05
@@ -35,8 +35,8 @@ const (
 // nearest lists the names most like a folded name, best first, each finding
 // something else; names that are equally like stand in alphabetical order.
 func (l *Library) nearest(key string, own []*levigate.Material) []string {
-	if key == "" {
-		return nil
+	if key == "" || len(key) > 2*maxName {
+		return nil // a paragraph is no slip of the finger
 	}
 	type scored struct {
 		name
@@ -69,13 +69,13 @@ func (l *Library) nearest(key string, own []*levigate.Material) []string {
 		return found[i].text < found[j].text
 	})
 	var out []string
-	given := map[*levigate.Material]bool{}
+	given, said := map[*levigate.Material]bool{}, map[string]bool{}
 	for _, f := range found {
 		if len(out) == mostNames {
 			break
 		}
-		if !given[f.finds] {
-			given[f.finds] = true
+		if !given[f.finds] && !said[f.key] {
+			given[f.finds], said[f.key] = true, true
 			out = append(out, f.text)
 		}
 	}
@@ -127,15 +127,15 @@ func alike(a, b string) float64 {
 	if longest == 0 || float64(min(len(a), len(b)))/float64(longest) < nearEnough || longest > maxName {
 		return 0
 	}
-	var rows [3][maxName + 1]int
+	var rows [3][maxName + 1]uint8 // no distance is above maxName
 	before, last, now := &rows[0], &rows[1], &rows[2]
 	for j := range len(b) + 1 {
-		last[j] = j
+		last[j] = uint8(j)
 	}
 	for i := 1; i <= len(a); i++ {
-		now[0] = i
+		now[0] = uint8(i)
 		for j := 1; j <= len(b); j++ {
-			change := 1
+			change := uint8(1)
 			if a[i-1] == b[j-1] {
 				change = 0
 			}

@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"levigate"
-	"levigate/cite"
 	"levigate/refdata"
 )
 
@@ -17,7 +16,7 @@ func pure(s *levigate.Substance) *levigate.Material {
 		Declared: []levigate.Share{{INCI: s.INCI, Substance: s, Percent: levigate.Exactly(100)}},
 		Density:  s.Density,
 		// Dry and pure is what the name says, not what anybody found.
-		Water: levigate.Exactly(0), Grade: cite.Reviewed, Source: "dry and pure, as its name says",
+		Water: levigate.Exactly(0), Grade: refdata.ByDefinition, Source: "dry and pure, as its name says",
 		Marks: levigate.Marks{},
 	}
 	if s.Kind == levigate.Water {

@@ -66,7 +66,7 @@ func (p *Program) sheet(file string, in Input) api.Sheet {
 	f, problems := p.load(File{Name: file, Data: data})
 	if s.Problems = problems; f != nil {
 		s.Assessment = p.check(f, in)
-		s.Answer = Answer(s.Assessment)
+		s.Answer, s.Cautions = Answer(s.Assessment), Cautions(s.Assessment)
 	}
 	return s
 }

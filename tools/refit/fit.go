@@ -270,6 +270,13 @@ func (r *result) judge(points []refdata.Point, known library) {
 	if r.band.low > 0 {
 		w.fitLow = r.band.low
 	}
+	if r.like != "" {
+		for _, p := range allPlans() {
+			if p.name == r.like {
+				r.cites = append(slices.Clone(r.cites), p.tables(points)...)
+			}
+		}
+	}
 	for _, c := range r.cites {
 		if !slices.Contains(w.sources, c) {
 			w.sources = append(w.sources, c)
@@ -280,4 +287,15 @@ func (r *result) judge(points []refdata.Point, known library) {
 func round(v float64, digits int) float64 {
 	p := math.Pow(10, float64(digits))
 	return math.Round(v*p) / p
+}
+
+// tables gives the sources of the points a plan is fitted on.
+func (p plan) tables(points []refdata.Point) []string {
+	var out []string
+	for _, pt := range points {
+		if p.takes(pt) && !slices.Contains(out, pt.From.Key) {
+			out = append(out, pt.From.Key)
+		}
+	}
+	return out
 }

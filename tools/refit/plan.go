@@ -15,6 +15,11 @@ type plan struct {
 
 	// Flory-Huggins. size fixes R; 0 fits it, from start on. slope fits the
 	// change of χ with 1/T; like takes χ and its change from another solute.
+	//
+	// start matters: a small R with a negative χ and a larger R with a positive
+	// one draw nearly the same curve. The two families meet in a fold at χ = 0,
+	// where R and χ move the curve alike, and a search does not cross it. Start
+	// at the size of the molecule, on the side where R means what it says.
 	size, start float64
 	slope       bool
 	like        string

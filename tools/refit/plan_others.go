@@ -58,8 +58,8 @@ var (
 var others = []plan{
 	{
 		name: "urea", molarMass: 60.056, start: 3, slope: true,
-		fit:  map[string]float64{"scatchard1938": isopiesticError, "crc-concentrative": handbookError, "miyawaki1997": digitisedError},
-		band: wellMeasured, basis: "measured", grade: "compiled",
+		fit:   map[string]float64{"scatchard1938": isopiesticError, "crc-concentrative": handbookError},
+		aside: []string{"miyawaki1997"}, band: wellMeasured, basis: "measured", grade: "compiled",
 	},
 	{
 		name: "glycine", molarMass: 75.067, size: glycineSize, fit: map[string]float64{"held2014": osmoticError}, with: "sodium chloride",
@@ -91,8 +91,10 @@ var others = []plan{
 		band: diluteOnly, basis: "measured", grade: "compiled", note: "freezing points to 20 %; strong acid also holds its own esters, which bring water",
 	},
 	{
-		name: "citric acid", molarMass: 192.123, size: citricSize, fit: map[string]float64{"crc-concentrative": handbookError},
-		band: diluteOnly, basis: "measured", grade: "compiled", note: "freezing points to 30 %",
+		name: "citric acid", molarMass: 192.123, start: citricSize,
+		fit:  map[string]float64{"crc-concentrative": handbookError, "saturated": 0.01},
+		band: band{down: 0.01, up: 0.01, low: 0.96, grow: 0.15}, basis: "measured", grade: "compiled",
+		note: "freezing points to 30 % and one recalled saturated solution",
 	},
 	{
 		name: "choline chloride", molarMass: 139.624, ions: 2, start: 5, fit: map[string]float64{"wu2012": pressureError}, with: "urea",

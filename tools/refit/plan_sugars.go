@@ -24,8 +24,8 @@ const (
 var sugars = []plan{
 	{
 		name: "sucrose", molarMass: 342.297, start: 9,
-		fit:  map[string]float64{"robinson1934": isopiesticError, "crc-concentrative": handbookError, "miyawaki1997": digitisedError, "sloan1975": 0.01},
-		band: band{down: 0.005, up: 0.005, low: 0.84, grow: 0.18}, basis: "measured", grade: "compiled",
+		fit:   map[string]float64{"crc-concentrative": handbookError, "miyawaki1997": digitisedError, "sloan1975": 0.01},
+		aside: []string{"robinson1934"}, band: band{down: 0.005, up: 0.005, low: 0.84, grow: 0.18}, basis: "measured", grade: "compiled",
 		note: "solutions end at 0.836; below, four points of the amorphous solid hold the curve",
 	},
 	{
@@ -34,7 +34,7 @@ var sugars = []plan{
 		band: wellMeasured, basis: "measured", grade: "compiled",
 	},
 	{
-		name: "fructose", molarMass: 180.156, start: 3,
+		name: "fructose", molarMass: 180.156, start: 9,
 		fit:   map[string]float64{"he2006": hygrometerError, "crc-concentrative": handbookError},
 		aside: []string{"sloan1975"}, band: band{down: 0.01, up: 0.01, grow: 0.12}, basis: "measured", grade: "compiled",
 		note: "one laboratory below 0.96; amorphous fructose and whole honeys are kept aside as the test",

@@ -9,7 +9,7 @@ import (
 // setSaturation gives a solute the activity over its saturated solution, from
 // the table of deliquescence where it stands there, else from its solubility
 // through its own curve; and how that changes with temperature, from the
-// table's formula, else from two solubilities through its own curve.
+// table's formula, else from its solubilities through its own curve.
 func (r *result) setSaturation(known library) {
 	if row, ok := find("measured/deliquescence", r.name); ok {
 		r.params.Saturation = number(row, "activity")
@@ -22,17 +22,28 @@ func (r *result) setSaturation(known library) {
 	if len(soluble) == 0 || r.params.SatSlope != 0 {
 		return
 	}
-	at := func(row refdata.Row) (kelvin, activity float64) {
-		celsius := number(row, "celsius")
-		return celsius + 273.15, known.curve(r.name, celsius).Activity(100 / number(row, "grams"))
+	a25 := 0.0
+	at := func(row refdata.Row) (celsius, activity float64) {
+		celsius = number(row, "celsius")
+		return celsius, known.curve(r.name, celsius).Activity(100 / number(row, "grams"))
 	}
-	t25, a25 := at(soluble[0])
+	for _, row := range soluble {
+		if celsius, a := at(row); celsius == 25 {
+			a25 = a
+		}
+	}
 	if r.params.Saturation == 0 {
 		r.params.Saturation = round(a25, 3)
 	}
-	if len(soluble) > 1 {
-		t, a := at(soluble[1])
-		r.params.SatSlope = round(math.Log(a/a25)/(1/t-1/t25), 0)
+	// Least squares through the value at 25 °C.
+	xy, xx := 0.0, 0.0
+	for _, row := range soluble {
+		celsius, a := at(row)
+		x := perKelvin(celsius)
+		xy, xx = xy+x*math.Log(a/a25), xx+x*x
+	}
+	if xx > 0 {
+		r.params.SatSlope = round(xy/xx, 0)
 	}
 	r.cite("recalled")
 }

@@ -46,9 +46,15 @@ func (r *result) setBand() {
 			continue
 		}
 		// The taper, and the growth below the range, widen a half-width of 0.
-		grown := water.HalfBand(m.Activity, 0, r.params.FitLow, b.grow)
-		taper := water.HalfBand(m.Activity, 1, 0, 0)
-		needs = append(needs, (math.Abs(m.by)-grown)/taper)
+		grow := b.grow
+		if m.by > 0 {
+			grow /= 2 // the point lies below the curve
+		}
+		// The band is laid around the curve, so it is the curve's activity
+		// that tapers it.
+		a := m.Activity + m.by
+		taper := water.HalfBand(a, 1, 0, 0)
+		needs = append(needs, math.Abs(m.by)/taper-grow*math.Max(0, r.params.FitLow-a))
 	}
 	if len(needs) == 0 {
 		return

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"levigate/calc/water"
+	"levigate/quantity"
 )
 
 var columns = []string{"name", "model", "molar_mass", "ions", "r", "chi", "slope", "beta0", "beta1", "cphi", "max_molality",
@@ -50,7 +51,8 @@ func (r result) cells() []string {
 	return out
 }
 
-func fixed(v float64, digits int) string { return strconv.FormatFloat(v+0, 'f', digits, 64) }
+// fixed has a number of decimals and no negative zero.
+func fixed(v float64, digits int) string { return quantity.Fixed(v, digits) }
 
 // short is empty for 0: the column does not apply.
 func short(v float64) string {

@@ -49,8 +49,14 @@ func square(x float64) float64 { return x * x }
 func (y *system) rinse(a float64) {
 	grid := part.RinseGrid
 	at := make([]float64, len(grid))
+	last := a
 	for i, x := range grid {
-		at[i] = y.sum.Activity(y.total + x)
+		if i == 0 || last <= 0 {
+			last = y.sum.Activity(y.total + x)
+		} else {
+			last = y.sum.ActivityAbove(last, y.total+x)
+		}
+		at[i] = last
 	}
 	f := y.look(at)
 	down, up := make([]float64, len(grid)), make([]float64, len(grid))

@@ -151,7 +151,7 @@ func (y *system) inAir() {
 	var moves []work.Move
 	f.each(func(c *work.Cause, low, high []delta, lw, hw float64) {
 		m := work.Move{Cause: c, Low: f.holdsMore(0, low, lw) - lw, High: f.holdsMore(0, high, hw) - hw}
-		if c.NotStated || m.Size() > 1e-4 {
+		if c.NotStated || m.Size() > worthGrams {
 			moves = append(moves, m)
 		}
 	})

@@ -38,6 +38,13 @@ var reserves = [...]reserve{
 	{"water.reserve-080", "Room for water to activity 0.80", 0.80},
 }
 
+// Causes that move a figure by less than these are left out: together they
+// stay far below the last digit shown.
+const (
+	worthActivity = 1e-4
+	worthGrams    = 1e-3
+)
+
 const (
 	activityID    = "water.activity"
 	activityTitle = "Water activity"
@@ -93,7 +100,7 @@ func (y *system) figures(f *field, reading levigate.Reading, measured bool) {
 	f.each(func(c *work.Cause, low, high []delta, lw, hw float64) {
 		if !measured {
 			m := work.Move{Cause: c, Low: f.shift(0, low, lw), High: f.shift(0, high, hw)}
-			if c.NotStated || m.Size() > 1e-5 {
+			if c.NotStated || m.Size() > worthActivity {
 				moves[0] = append(moves[0], m)
 			}
 			if m.Size() > 0.002 {
@@ -102,7 +109,7 @@ func (y *system) figures(f *field, reading levigate.Reading, measured bool) {
 		}
 		for i := range reserves {
 			m := work.Move{Cause: c, Low: f.holdsMore(i+1, low, lw) - lw, High: f.holdsMore(i+1, high, hw) - hw}
-			if c.NotStated || m.Size() > 1e-4 {
+			if c.NotStated || m.Size() > worthGrams {
 				moves[i+1] = append(moves[i+1], m)
 			}
 		}

@@ -1,0 +1,29 @@
+package main
+
+import (
+	"encoding/json"
+
+	"levigate"
+	"levigate/internal/program"
+)
+
+// printJSON prints one object for one file and an array for more.
+func printJSON(s *session, outcomes []program.Outcome) error {
+	if len(outcomes) == 1 {
+		return encode(s, s.Wire(&outcomes[0]))
+	}
+	all := make([]any, len(outcomes))
+	for i := range outcomes {
+		all[i] = s.Wire(&outcomes[i])
+	}
+	return encode(s, all)
+}
+
+func encode(s *session, v any) error {
+	text, err := json.MarshalIndent(v, "", "  ")
+	if err != nil {
+		return &levigate.Error{Code: levigate.Internal, Message: "the answer is no JSON: " + err.Error(), Cause: err}
+	}
+	_, err = s.out.Write(append(text, '\n'))
+	return err
+}

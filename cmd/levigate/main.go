@@ -1,0 +1,43 @@
+// Command levigate checks formulas from the command line and shows them in the
+// browser. Every command is one file here and a thin view over the services of
+// internal/program.
+package main
+
+import (
+	"context"
+	"io"
+	"os"
+	"os/signal"
+	"syscall"
+
+	"github.com/alecthomas/kong"
+
+	"levigate/internal/program"
+)
+
+// commands is the whole command line.
+type commands struct {
+	Assess     assessCommand     `cmd:"" help:"Check one or more formula files."`
+	Calc       calcCommand       `cmd:"" help:"Answer one question from typed inputs."`
+	Explain    explainCommand    `cmd:"" help:"Say what a figure, method, rule or table is, with sources."`
+	Serve      serveCommand      `cmd:"" help:"Show the workshop's formulas in the browser, read-only."`
+	Schema     schemaCommand     `cmd:"" help:"Print the JSON Schema of the formula file."`
+	Completion completionCommand `cmd:"" help:"Print a completion script for a shell."`
+	Version    kong.VersionFlag  `help:"Print the version and end."`
+}
+
+// session is what a command works with; tests give it their own.
+type session struct {
+	context.Context
+	*program.Program
+	in       io.Reader
+	out, err io.Writer
+	model    *kong.Kong
+}
+
+func main() {
+	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
+	status := run(ctx, os.Args[1:], os.Stdin, os.Stdout, os.Stderr)
+	stop()
+	os.Exit(status)
+}

@@ -1,0 +1,66 @@
+package main
+
+import (
+	"fmt"
+	"io/fs"
+	"os"
+	"os/exec"
+	"runtime"
+	"strings"
+
+	"levigate"
+)
+
+type serveCommand struct {
+	Addr string `default:"127.0.0.1:7420" help:"Where to listen, on this machine only (default ${default}); port 0 takes a free one."`
+	Dir  string `type:"path" placeholder:"DIR" help:"Show the *.formula.yaml files of this folder; without it, the demo workshop."`
+	Open bool   `help:"Open the page in the browser."`
+}
+
+func (serveCommand) Help() string {
+	return "The page can only be read. Ctrl-C ends it." + exitHelp
+}
+
+// Run shows the page until it is told to end.
+func (c *serveCommand) Run(s *session) error {
+	if c.Dir != "" {
+		folder, err := folderAt(c.Dir)
+		if err != nil {
+			return err
+		}
+		s.Folder = folder
+	}
+	if err := s.Listen(c.Addr); err != nil {
+		return err
+	}
+	defer s.Close()
+	fmt.Fprintf(s.out, "Levigate at %s\n", s.URL())
+	if c.Open {
+		open(s.URL())
+	}
+	return s.Program.Run(s)
+}
+
+func folderAt(path string) (fs.FS, error) {
+	info, err := os.Stat(path)
+	if err != nil || !info.IsDir() {
+		return nil, &levigate.Error{Code: levigate.NotFound, Message: path + " is no folder that can be read", Help: "name the folder that holds your formula files", Cause: err}
+	}
+	return os.DirFS(path), nil
+}
+
+// open asks the desktop to show a page. Where there is no desktop nothing
+// happens: the address is printed anyway.
+func open(url string) {
+	name := "xdg-open"
+	switch runtime.GOOS {
+	case "darwin":
+		name = "open"
+	case "windows":
+		name = "explorer"
+	}
+	cmd := exec.Command(name, strings.TrimSpace(url))
+	if cmd.Start() == nil {
+		go cmd.Wait()
+	}
+}

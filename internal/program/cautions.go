@@ -1,0 +1,37 @@
+package program
+
+import (
+	"strings"
+
+	"levigate"
+)
+
+// Cautions is what a person must know beside the figures, once and plainly: the
+// general ones always, the others where a raw material calls for them.
+func Cautions(a *levigate.Assessment) string {
+	said := []string{
+		"These are estimates: they screen, they never release a product.",
+		"Growth limits do not cover every organism, and low activity stops growth without killing.",
+		"Whether a product may be sold is for a qualified assessor, the law in force where it is sold, and a laboratory's challenge and stability tests.",
+	}
+	warned := map[string]bool{}
+	for i := range a.Formula.Lines {
+		if m := a.Formula.Lines[i].Match.Material; m != nil {
+			for _, c := range m.Cautions {
+				warned[c] = true
+			}
+		}
+	}
+	for _, c := range []struct{ caution, text string }{
+		{"dust", "Fine powders make dust: extraction and a respirator, and nothing that ignites."},
+		{"caustic", "Caustics burn: gloves and goggles."},
+		{"acid", "Strong acids burn: gloves and goggles."},
+		{"hot-wax", "Hot wax burns; keep water away from it and from mains stirrers."},
+		{"flammable", "Flammable liquids: no flame, no hot-air gun, no heat-seal jaw beside them."},
+	} {
+		if warned[c.caution] {
+			said = append(said, c.text)
+		}
+	}
+	return strings.Join(said, " ")
+}
