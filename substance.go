@@ -73,7 +73,8 @@ type Isotherm struct {
 	Model Model
 
 	// Flory-Huggins: R is the size of the molecule over that of water, Chi the
-	// interaction parameter at 25 °C, Slope its change with 1/T (K).
+	// interaction parameter at 25 °C. Slope is the change with 1/T (K) of Chi,
+	// and of Beta0 in a salt.
 	R, Chi, Slope float64
 	MolarMass     float64 // g/mol
 	// Ions per formula unit; 1 for a molecule.
@@ -97,7 +98,7 @@ type Isotherm struct {
 
 	// How well it is known. Down and Up are the half-widths of the 90 % band in
 	// activity inside the fitted range, which reaches down to FitLow; below it
-	// the band grows by Grow per unit of activity. Relative is used instead for
+	// the band grows by Grow per unit of activity upwards, half that downwards. Relative is used instead for
 	// powders and oils: ± a share of the water held.
 	Down, Up, FitLow, Grow float64
 	Relative               float64

@@ -15,15 +15,21 @@ func (r *reader) batch(v value) quantity.Decimal {
 		return quantity.Decimal{}
 	}
 	number, unit := leading(s)
-	if number == "" && strings.Contains(s, ",") {
-		r.report(v.at, help+"; write a point where the comma is", "batch is %s", quote(s))
-		return quantity.Decimal{}
-	}
+	fault := ""
 	switch {
+	case number == "" && strings.Contains(s, ","):
+		fault = "has a comma, not a point"
+	case number == "":
+		fault = "is not a number with a unit"
+	case unit == "":
+		fault = "has no unit"
 	case unit == "kg":
 		number = times1000(number)
-	case number == "" || unit != "g":
-		r.report(v.at, help, "batch is %s", quote(s))
+	case unit != "g":
+		fault = "is not in grams or kilograms"
+	}
+	if fault != "" {
+		r.report(v.at, help, "batch %s %s", quote(s), fault)
 		return quantity.Decimal{}
 	}
 	grams, fault, advice := exact(number)

@@ -12,8 +12,7 @@ const shareLike = "{inci: Kaolin, percent: 100}"
 func (r *reader) composition(v value) []levigate.Share {
 	var out []levigate.Share
 	var total quantity.Decimal
-	sound := true // a share that could not be read would spoil the total
-	before := len(r.problems)
+	before := len(r.problems) // a share that could not be read spoils the total
 	ok := r.rows(v, MaxShares, "a share", func(item value) {
 		item.like = shareLike
 		var s levigate.Share
@@ -22,7 +21,7 @@ func (r *reader) composition(v value) []levigate.Share {
 		total = total.Add(percent)
 		out = append(out, s)
 	})
-	sound = len(r.problems) == before
+	sound := len(r.problems) == before
 	switch {
 	case ok && len(out) == 0:
 		r.report(v.at, "add a share, like "+shareLike, "composition is empty")
@@ -60,4 +59,20 @@ func (r *reader) ranged(v value, what string, others ...field) (levigate.Range, 
 		return levigate.Range{}, percent
 	}
 	return r.around(v.at, percent, low, high), percent
+}
+
+// around reads low and high beside a typical value; without them the value has
+// no width.
+func (r *reader) around(at levigate.Place, typical quantity.Decimal, low, high *quantity.Decimal) levigate.Range {
+	if low == nil && high == nil {
+		return levigate.Exactly(typical.Float())
+	}
+	if low == nil || high == nil {
+		r.report(at, "write both, or neither", "only one of low and high is given")
+		return levigate.Range{}
+	}
+	if low.Cmp(typical) > 0 || typical.Cmp(*high) > 0 {
+		r.report(at, "write them so that low is at most percent and percent at most high", "low %s, percent %s and high %s are out of order", low, typical, high)
+	}
+	return levigate.Range{Typical: typical.Float(), Low: low.Float(), High: high.Float()}
 }

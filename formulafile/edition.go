@@ -24,7 +24,7 @@ func (r *reader) edition(root value) bool {
 		return slices.ContainsFunc(entries, func(e entry) bool { return e.key == "lines" || e.key == "product" })
 	}
 	e := entries[at]
-	v := value{node: e.value, at: begins(e.value, e.at), name: e.key, like: Edition}
+	v := value{node: e.value, at: begins(e.value, e.at), name: e.key, like: Edition, needs: true}
 	if k := v.kind(); k != isText {
 		r.wrong(v, "write levigate: "+Edition)
 		return k == isEmpty

@@ -31,6 +31,7 @@ func hostile() map[string]string {
 		"colons":               most("a: "),
 		"keys":                 groups(MaxEntries + 1),
 		"keys without value":   rep("a:\n b:\n", MaxMarks/4-1),
+		"keys of keys":         nested(170),
 		"words alone":          "a: {" + rep("x, ", 990) + "}",
 		"quotes":               most("\""),
 		"quoted":               rep("\"\",", 5000),
@@ -50,6 +51,17 @@ func hostile() map[string]string {
 		"problems":             "levigate: formula/1\nlines:\n" + rep("- {x, y: [1], z: }\n", 900),
 		"percent of a million": "levigate: formula/1\nlines: [{material: x, percent: " + rep("9", 15000) + "}]",
 	}
+}
+
+// nested is n groups of n keys without a value: the parser moves all that
+// follows each of them.
+func nested(n int) string {
+	var b strings.Builder
+	for i := range n {
+		fmt.Fprintf(&b, "a%d:\n", i)
+		b.WriteString(strings.Repeat(" b:\n", n))
+	}
+	return b.String()
 }
 
 func deepening(n int) string {

@@ -42,7 +42,7 @@ func (r *reader) line(v value) (levigate.Line, levigate.Place) {
 		{name: "phase", like: "A", read: func(v value) { l.Phase = r.text(v, MaxCode) }},
 		{name: "material", like: "Glycerin", needs: true, read: func(v value) { l.Name = r.text(v, MaxName) }},
 		{name: "percent", like: "12.5", read: func(v value) {
-			percent = &v.at
+			percent, v.needs = &v.at, true
 			if s := strings.ToLower(v.raw()); s == "qs" || s == "q.s." {
 				r.report(v.at, "write qs: true instead of percent", "percent is %s", quote(s))
 				return

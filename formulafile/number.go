@@ -4,7 +4,6 @@ import (
 	"strconv"
 	"strings"
 
-	"levigate"
 	"levigate/quantity"
 )
 
@@ -77,12 +76,12 @@ func (r *reader) measure(v value, in span) (float64, bool) {
 	if !ok {
 		return 0, false
 	}
-	number, _ := leading(s)
-	if number == "" || len(number) > 30 {
-		if strings.Contains(s, ",") {
-			help = "write a point where the comma is, like " + v.like
-		}
-		r.report(v.at, help, "%s is %s", v.name, quote(s))
+	switch number, _ := leading(s); {
+	case number == "" && strings.Contains(s, ","):
+		r.report(v.at, "write a point where the comma is, like "+v.like, "%s %s has a comma", v.name, quote(s))
+		return 0, false
+	case number == "" || len(number) > MaxCode:
+		r.report(v.at, help, "%s %s is not a number", v.name, quote(s))
 		return 0, false
 	}
 	f, err := quantity.ParseIn(s, in.unit)
@@ -120,20 +119,4 @@ func leading(s string) (number, unit string) {
 
 func digitsOnly(s string) bool {
 	return s != "" && strings.Trim(s, "0123456789") == ""
-}
-
-// around reads low and high beside a typical value; without them the value has
-// no width.
-func (r *reader) around(at levigate.Place, typical quantity.Decimal, low, high *quantity.Decimal) levigate.Range {
-	if low == nil && high == nil {
-		return levigate.Exactly(typical.Float())
-	}
-	if low == nil || high == nil {
-		r.report(at, "write both, or neither", "only one of low and high is given")
-		return levigate.Range{}
-	}
-	if low.Cmp(typical) > 0 || typical.Cmp(*high) > 0 {
-		r.report(at, "write them so that low is at most percent and percent at most high", "low %s, percent %s and high %s are out of order", low, typical, high)
-	}
-	return levigate.Range{Typical: typical.Float(), Low: low.Float(), High: high.Float()}
 }

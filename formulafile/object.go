@@ -37,7 +37,7 @@ func (r *reader) group(v value, what string, fields []field) (meant []string, ok
 			meant = append(meant, r.unknown(e, what, names(fields)))
 		default:
 			seen[e.key] = e
-			fields[f].read(value{node: e.value, at: begins(e.value, e.at), name: e.key, like: fields[f].like})
+			fields[f].read(value{node: e.value, at: begins(e.value, e.at), name: e.key, like: fields[f].like, needs: fields[f].needs})
 		}
 	}
 	lone := slices.ContainsFunc(entries, func(e entry) bool { return e.alone })
@@ -80,6 +80,9 @@ func (r *reader) alone(entries []entry, i int) {
 
 // wrong reports a value of another kind than it should be.
 func (r *reader) wrong(v value, help string) {
+	if v.kind() == isEmpty {
+		help = v.orLeave(help)
+	}
 	what := string(v.kind())
 	switch v.kind() {
 	case isText:
@@ -90,6 +93,14 @@ func (r *reader) wrong(v value, help string) {
 		what = "the word " + quote(v.raw())
 	}
 	r.report(v.at, help, "%s is %s", v.name, what)
+}
+
+// orLeave adds to the help for an empty value what else can be done.
+func (v value) orLeave(help string) string {
+	if v.needs {
+		return help
+	}
+	return help + ", or leave " + v.name + " out"
 }
 
 // rows reads a list, at most max of it. Each item goes by the name given.

@@ -33,7 +33,7 @@ func (r *reader) anyText(v value, max int) (string, bool) {
 	}
 	s := tidy(v.raw())
 	if s == "" {
-		r.report(v.at, "write a text, like "+v.like, "%s is empty", v.name)
+		r.report(v.at, v.orLeave("write a text, like "+v.like), "%s is empty", v.name)
 		return "", false
 	}
 	if n := utf8.RuneCountInString(s); n > max {

@@ -23,14 +23,15 @@ const (
 
 // value is one value of the file with what messages need to know about it.
 type value struct {
-	node ast.Node
-	at   levigate.Place // of the key when the value is empty
-	name string         // its key
-	like string         // an example of it
+	node  ast.Node
+	at    levigate.Place // of the key when the value is empty
+	name  string         // its key
+	like  string         // an example of it
+	needs bool           // its key can't be left out
 }
 
 func (v value) kind() kind {
-	switch n := v.node.(type) {
+	switch v.node.(type) {
 	case nil, *ast.NullNode:
 		return isEmpty
 	case *ast.StringNode, *ast.LiteralNode:
@@ -45,10 +46,8 @@ func (v value) kind() kind {
 		return isGroup
 	case *ast.InfinityNode, *ast.NanNode:
 		return isOdd
-	default:
-		_ = n
-		return isAlien
 	}
+	return isAlien
 }
 
 // raw is a scalar as it is written, quotes and escapes undone: 12.50 stays
@@ -78,7 +77,7 @@ func (v value) items() []value {
 	}
 	out := make([]value, len(list.Values))
 	for i, n := range list.Values {
-		out[i] = value{node: n, at: begins(n, v.at), name: v.name, like: v.like}
+		out[i] = value{node: n, at: begins(n, v.at), name: v.name, like: v.like, needs: true}
 	}
 	return out
 }

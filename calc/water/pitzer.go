@@ -26,7 +26,8 @@ type Salt struct{ Beta0, Beta1, CPhi float64 }
 //	φ = 1 − A√m/(1 + 1.2√m) + m(β0 + β1 exp(−2√m)) + m²Cφ
 //
 // It is stated for 25 °C and up to the molality the parameters were fitted
-// to, and is good there to about 0.005. Pitzer & Mayorga 1973, eq. 7.
+// to, and is good there to about 0.005. At other temperatures Curve changes β0
+// alone. Pitzer & Mayorga 1973, eq. 7.
 func (p Salt) Osmotic(m float64) float64 {
 	s := math.Sqrt(m)
 	return 1 - pitzerA*s/(1+pitzerB*s) + m*(p.Beta0+p.Beta1*math.Exp(-pitzerAlpha*s)) + m*m*p.CPhi
@@ -84,7 +85,7 @@ var MethodPitzer = work.Register(&work.Method{
 	Text:     "exp(−2 × 0.0180153 × m × (1 − 0.392 × sqrt(m) / (1 + 1.2 × sqrt(m)) + m × (beta0 + beta1 × exp(−2 × sqrt(m))) + m^2 × cphi))",
 	Symbols:  pitzerSymbols,
 	Unit:     quantity.One,
-	Accuracy: "about 0.001 at 25 °C inside the salt's range of molality; no change with temperature is on file",
+	Accuracy: "about 0.001 inside the salt's range of molality, at 25 °C and, where β0 has its change with temperature, down to −15 °C",
 	Sources:  pitzerSources,
 	Checks: []work.Check{
 		{What: "sodium chloride, 1 mol/kg", In: atMolality(1, sodiumChloride), Want: 0.9669, Tol: 3e-4, By: work.Published, From: cite.Ref{Key: "robinson1959", At: "appendix 8"}},

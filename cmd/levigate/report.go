@@ -47,12 +47,12 @@ func (r report) print(a *levigate.Assessment) {
 func (r report) title(a *levigate.Assessment) {
 	f := a.Formula
 	var parts []string
-	for _, p := range []string{f.Code, f.Name, strings.ReplaceAll(f.Product, "-", " ")} {
+	for _, p := range []string{f.Code, f.Name, program.ProductWords(f.Product)} {
 		if p != "" {
 			parts = append(parts, p)
 		}
 	}
-	at := render.Minus(quantity.Significant(a.Conditions.Temperature, 3)) + " °C"
+	at := render.Plain(a.Conditions.Temperature) + " °C"
 	fmt.Fprintln(r, r.ink.bold(strings.Join(parts, " · "))+" · formula check at "+at)
 }
 
@@ -63,8 +63,7 @@ func (r report) figures(a *levigate.Assessment) {
 	r.head("Figures")
 	t := work.Table{Head: []string{"", "", "", "", ""}}
 	var missing [][2]string
-	for i := range a.Figures {
-		f := &a.Figures[i]
+	for _, f := range render.Worth(a.Figures) {
 		if f.State == work.Missing {
 			missing = append(missing, [2]string{f.Title, strings.Join(f.Notes, "; ")})
 			continue
@@ -112,8 +111,8 @@ func (r report) declared(a *levigate.Assessment) {
 // workings opens every figure.
 func (r report) workings(a *levigate.Assessment) {
 	r.head("Workings")
-	for i := range a.Figures {
-		fmt.Fprint(r, "\n"+render.Text(&a.Figures[i], width))
+	for _, f := range render.Worth(a.Figures) {
+		fmt.Fprint(r, "\n"+render.Text(f, width))
 	}
 }
 

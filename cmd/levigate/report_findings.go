@@ -30,38 +30,63 @@ var groups = []group{
 	{"·", "not judged", ink.plain, shows(levigate.NotJudged, "")},
 }
 
-// findings prints what the rules have to say, the gravest first.
+// findings prints what the rules have to say, the gravest first. Where several
+// rows of one rule give the same help it stands under the last of them.
 func (r report) findings(a *levigate.Assessment) {
 	r.head("Findings")
-	none := true
+	var shown []*levigate.Finding
 	for _, g := range groups {
+		first := len(shown)
 		for i := range a.Findings {
 			if f := &a.Findings[i]; g.of(f) {
-				r.finding(g, f)
-				none = false
+				shown = append(shown, f)
 			}
 		}
+		for i, f := range shown[first:] {
+			next := first + i + 1
+			again := next < len(shown) && shown[next].Rule == f.Rule && shown[next].Help == f.Help && f.Row != ""
+			r.finding(g, f, !again)
+		}
 	}
-	if none {
+	if len(shown) == 0 {
 		fmt.Fprintln(r, "  No rule on file has anything to say. That is not the same as nothing being wrong.")
 	}
 }
 
-func (r report) finding(g group, f *levigate.Finding) {
+func (r report) finding(g group, f *levigate.Finding, whole bool) {
 	mark := g.sign + " " + g.word + " " + f.Rule + ":"
 	text := render.Prose(mark+" "+f.Text, width, "", "  ")
 	fmt.Fprint(r, g.paint(r.ink, mark)+strings.TrimPrefix(text, mark))
-	if f.Help != "" {
-		fmt.Fprint(r, render.Prose("help: "+f.Help, width, "  ", "    "))
+	if !whole {
+		return
 	}
-	if f.Needs != "" {
-		fmt.Fprint(r, render.Prose("needs: "+f.Needs, width, "  ", "    "))
+	for _, part := range [][2]string{{"help: ", f.Help}, {"needs: ", f.Needs}, {"at: ", places(f.At)}} {
+		if part[1] != "" {
+			fmt.Fprint(r, render.Prose(part[0]+part[1], width, "  ", "    "))
+		}
 	}
-	var at []string
-	for _, place := range f.At {
-		at = append(at, wire.Place(place))
+}
+
+// places says where a finding points, in words: "lines 7, 8; water.activity".
+func places(at []string) string {
+	var numbers, out []string
+	for _, place := range at {
+		kind, name, _ := strings.Cut(wire.Place(place), "/")
+		switch kind {
+		case "lines":
+			numbers = append(numbers, name)
+		case "phases":
+			out = append(out, "phase "+name)
+		default:
+			out = append(out, name)
+		}
 	}
-	if len(at) > 0 {
-		fmt.Fprint(r, render.Prose("at: "+strings.Join(at, " "), width, "  ", "    "))
+	if len(numbers) > 0 {
+		word := "line "
+		if len(numbers) > 1 {
+			word = "lines "
+		}
+		out = append([]string{word + strings.Join(numbers, ", ")}, out...)
 	}
+	return strings.Join(out, "; ")
 }

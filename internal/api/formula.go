@@ -63,7 +63,7 @@ func pageOf(s *Sheet) (*formulaPage, error) {
 	a := s.Assessment
 	f := a.Formula
 	p := &formulaPage{Code: f.Code, Name: f.Name, Answer: s.Answer, Notes: f.Notes, Cautions: s.Cautions}
-	p.Facts = facts(a)
+	p.Facts = facts(a, s.Product)
 	var err error
 	if p.Strip, err = stripOf(a); err != nil {
 		return nil, err
@@ -80,9 +80,9 @@ func pageOf(s *Sheet) (*formulaPage, error) {
 	return p, nil
 }
 
-func facts(a *levigate.Assessment) []string {
+func facts(a *levigate.Assessment, product string) []string {
 	f := a.Formula
-	out := []string{product(f)}
+	out := []string{product}
 	if !f.Batch.IsZero() {
 		out = append(out, "batch "+f.Batch.String()+" g")
 	} else {

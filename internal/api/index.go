@@ -35,7 +35,7 @@ func entryOf(s *Sheet) entry {
 		return e
 	}
 	a := s.Assessment
-	e.Code, e.Title, e.Product = a.Formula.Code, a.Formula.Name, product(a.Formula)
+	e.Code, e.Title, e.Product = a.Formula.Code, a.Formula.Name, s.Product
 	e.Activity = render.None
 	if f := a.Figures.Get("water.activity"); f != nil {
 		e.Activity, e.Band = render.Value(f), render.Interval(f)

@@ -24,8 +24,7 @@ var inStrip = map[string]bool{"water.total": true, "water.activity": true, "wate
 // othersOf lists every figure that is not in the strip.
 func othersOf(a *levigate.Assessment) ([]opened, error) {
 	var out []opened
-	for i := range a.Figures {
-		f := &a.Figures[i]
+	for _, f := range render.Worth(a.Figures) {
 		if inStrip[f.ID] {
 			continue
 		}

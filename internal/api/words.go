@@ -2,7 +2,6 @@ package api
 
 import (
 	"strconv"
-	"strings"
 
 	"levigate"
 	"levigate/quantity"
@@ -27,9 +26,6 @@ func severityOf(f *levigate.Finding) severity {
 	return severity{"Advice", "adv"}
 }
 
-// product is what kind of product a formula says it is.
-func product(f *levigate.Formula) string { return strings.ReplaceAll(f.Product, "-", " ") }
-
 // count writes small numbers as words, as prose does.
 func count(n int) string {
 	words := [...]string{"none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"}
@@ -40,7 +36,7 @@ func count(n int) string {
 }
 
 // degrees writes a temperature.
-func degrees(c float64) string { return render.Minus(quantity.Significant(c, 3)) + " °C" }
+func degrees(c float64) string { return render.Plain(c) + " °C" }
 
 // ranged writes a range of grams or percent with the digits its band allows:
 // "0.36 (0.30–0.42)".

@@ -23,6 +23,7 @@ type Sheet struct {
 	File       string
 	Assessment *levigate.Assessment
 	Problems   []levigate.Problem
+	Product    string // in words
 	Answer     string // the water answer in a sentence
 	Cautions   string
 }

@@ -25,7 +25,7 @@ func Answer(a *levigate.Assessment) string {
 		return "No water activity: " + strings.Join(f.Notes, "; ") + "."
 	}
 	said := fmt.Sprintf("Water activity %s at %s °C, %s: %s.", render.Value(f),
-		render.Minus(quantity.Significant(a.Conditions.Temperature, 3)), render.Sentence(f), sides(f))
+		render.Plain(a.Conditions.Temperature), render.Sentence(f), sides(f))
 	if room := a.Figures.Get("water.reserve"); room != nil && room.State != work.Missing {
 		said += " " + roomFor(room)
 	}

@@ -7,7 +7,8 @@ import (
 )
 
 // Cautions is what a person must know beside the figures, once and plainly: the
-// general ones always, the others where a raw material calls for them.
+// general ones always, the others where a raw material calls for them. Dust is
+// a finding of its own.
 func Cautions(a *levigate.Assessment) string {
 	said := []string{
 		"These are estimates: they screen, they never release a product.",
@@ -23,7 +24,6 @@ func Cautions(a *levigate.Assessment) string {
 		}
 	}
 	for _, c := range []struct{ caution, text string }{
-		{"dust", "Fine powders make dust: extraction and a respirator, and nothing that ignites."},
 		{"caustic", "Caustics burn: gloves and goggles."},
 		{"acid", "Strong acids burn: gloves and goggles."},
 		{"hot-wax", "Hot wax burns; keep water away from it and from mains stirrers."},

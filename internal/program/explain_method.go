@@ -4,6 +4,7 @@ import (
 	"levigate/cite"
 	"levigate/quantity"
 	"levigate/work"
+	"levigate/work/render"
 )
 
 // explainMethod prints a declaration: what it says, its symbols with their
@@ -31,9 +32,9 @@ func Symbols(m *work.Method) *work.Table {
 	for _, s := range m.Symbols {
 		left := "needed"
 		if d, ok := Default(s); ok {
-			left = quantity.Significant(d, 4)
+			left = render.Plain(d)
 		}
-		t.Rows = append(t.Rows, []string{s.Name, s.Means, string(s.Unit), quantity.Significant(s.Min, 3), quantity.Significant(s.Max, 3), left})
+		t.Rows = append(t.Rows, []string{s.Name, s.Means, string(s.Unit), render.Plain(s.Min), render.Plain(s.Max), left})
 	}
 	return t
 }

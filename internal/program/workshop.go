@@ -67,6 +67,7 @@ func (p *Program) sheet(file string, in Input) api.Sheet {
 	if s.Problems = problems; f != nil {
 		s.Assessment = p.check(f, in)
 		s.Answer, s.Cautions = Answer(s.Assessment), Cautions(s.Assessment)
+		s.Product = ProductWords(f.Product)
 	}
 	return s
 }

@@ -21,7 +21,7 @@ work/worktest       -> work quantity cite
 calc/numeric        ->
 calc/*              -> calc/numeric work quantity cite
 root                -> work quantity cite
-formulafile         -> root quantity
+formulafile         -> root quantity cite
 refdata             -> root quantity cite
 rules               -> root refdata work quantity cite
 wire                -> root work quantity cite

@@ -1,9 +1,7 @@
 package main
 
 import (
-	"fmt"
 	"math"
-	"slices"
 
 	"levigate/calc/numeric"
 	"levigate/calc/water"
@@ -138,7 +136,7 @@ func (p plan) leastSquares(points []refdata.Point, known library, out *water.Par
 	best, err := numeric.LeastSquares(func(x, res []float64) {
 		trial[p.name] = set(x)
 		for i, pt := range points {
-			res[i] = (isopiestic(pt, trial.curve) - pt.Activity) / p.sigma(pt)
+			res[i] = p.beyond(pt, isopiestic(pt, trial.curve)-pt.Activity) / p.sigma(pt)
 		}
 	}, x, len(points))
 	if err != nil {
@@ -146,6 +144,13 @@ func (p plan) leastSquares(points []refdata.Point, known library, out *water.Par
 	}
 	*out = set(best)
 	out.R, out.Chi, out.Slope = round(out.R, 4), round(out.Chi, 4), round(out.Slope, 1)
+}
+
+// beyond is the part of a miss that lies outside what the point's table is
+// allowed.
+func (p plan) beyond(pt refdata.Point, miss float64) float64 {
+	free := p.within[pt.Table]
+	return math.Copysign(math.Max(0, math.Abs(miss)-free), miss)
 }
 
 // perKelvin is 1/T − 1/298.15 K.
@@ -176,126 +181,7 @@ func room(p water.Params) float64 {
 	return water.LargestChi(p.R) - math.Max(at(coldest), at(hottest))
 }
 
-// chosen lists the points a plan is fitted on.
-func (p plan) chosen(points []refdata.Point) []refdata.Point {
-	var out []refdata.Point
-	for _, pt := range points {
-		if p.takes(pt) {
-			out = append(out, pt)
-		}
-	}
-	return append(out, p.norrish.points(p)...)
-}
-
-// takes reports whether a point is fitted.
-func (p plan) takes(pt refdata.Point) bool {
-	if _, listed := p.fit[pt.Table]; !listed || !p.anyTemperature && p.with == "" && !stated(pt) {
-		return false
-	}
-	if p.with != "" {
-		return len(pt.Parts) == 2 && pt.Has(p.name) && pt.Has(p.with) && (p.only == nil || p.only(pt))
-	}
-	return pt.Of(p.name)
-}
-
-// stated reports whether a point lies where isotherms are stated to hold.
-func stated(pt refdata.Point) bool { return pt.Celsius >= coldest && pt.Celsius <= hottest }
-
-func (p plan) sigma(pt refdata.Point) float64 {
-	if pt.Table == norrishTable {
-		return p.norrish.sigma
-	}
-	return p.fit[pt.Table]
-}
-
-const norrishTable = "norrish"
-
-// points makes points at even steps of activity from Norrish's constant.
-func (n norrish) points(p plan) []refdata.Point {
-	var out []refdata.Point
-	if n.k == 0 {
-		return nil
-	}
-	for a := 0.99; a > n.low-1e-9; a -= 0.02 {
-		xs, err := numeric.Root(func(x float64) float64 { return water.Norrish(x, n.k) - a }, 0, 0.5, 1e-12)
-		if err != nil {
-			panic(fmt.Sprintf("refit: %s: %v", p.name, err))
-		}
-		ws := xs * p.molarMass
-		share := ws / (ws + (1-xs)*water.MolarMassWater)
-		out = append(out, refdata.Point{Table: norrishTable, Celsius: 25, Activity: a, Parts: []refdata.Part{{Substance: p.name, Share: share}}})
-	}
-	return out
-}
-
-// judge measures the finished curve on the points it was fitted on and on
-// those kept aside.
-func (r *result) judge(points []refdata.Point, known library) {
-	w := &r.worked
-	w.fitLow, w.tLow, w.tHigh = 1, math.Inf(1), math.Inf(-1)
-	for _, pt := range points {
-		takes := r.takes(pt)
-		if r.doubt != nil && r.doubt(pt) {
-			continue
-		}
-		if !takes && !(slices.Contains(r.aside, pt.Table) && pt.Has(r.name) && len(pt.Parts) <= 2 && known.knows(pt)) && !(pt.Of(r.name) && r.fit[pt.Table] > 0) {
-			continue
-		}
-		m := miss{pt, isopiestic(pt, known.curve) - pt.Activity}
-		if key := pt.From.Key; !slices.Contains(w.sources, key) {
-			w.sources = append(w.sources, key)
-		}
-		if takes {
-			r.fitted = append(r.fitted, m)
-		} else {
-			r.held = append(r.held, m)
-		}
-		// A salt's parameters were fitted by others; what stands here of it
-		// still shows how far down they were seen to hold.
-		if takes || r.molality > 0 {
-			w.fitLow = math.Min(w.fitLow, pt.Activity)
-			w.tLow, w.tHigh = math.Min(w.tLow, pt.Celsius), math.Max(w.tHigh, pt.Celsius)
-		}
-	}
-	if math.IsInf(w.tLow, 1) {
-		w.tLow, w.tHigh = 25, 25
-	}
-	if r.molality > 0 {
-		c := water.NewCurve(r.params, 25)
-		w.fitLow = c.Activity(1000 / (r.molality * r.molarMass))
-	}
-	if r.norrish.k != 0 {
-		w.fitLow = math.Min(w.fitLow, r.norrish.low)
-	}
-	if r.band.low > 0 {
-		w.fitLow = r.band.low
-	}
-	if r.like != "" {
-		for _, p := range allPlans() {
-			if p.name == r.like {
-				r.cites = append(slices.Clone(r.cites), p.tables(points)...)
-			}
-		}
-	}
-	for _, c := range r.cites {
-		if !slices.Contains(w.sources, c) {
-			w.sources = append(w.sources, c)
-		}
-	}
-}
-
 func round(v float64, digits int) float64 {
 	p := math.Pow(10, float64(digits))
 	return math.Round(v*p) / p
-}
-
-// tables gives the sources of the points a plan is fitted on.
-func (p plan) tables(points []refdata.Point) []string {
-	var out []string
-	for _, pt := range points {
-		if p.takes(pt) && !slices.Contains(out, pt.From.Key) {
-			out = append(out, pt.From.Key)
-		}
-	}
-	return out
 }

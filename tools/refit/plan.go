@@ -32,6 +32,10 @@ type plan struct {
 	// activity; with restricts them to mixtures with that partner, only to the
 	// points it accepts. norrish adds points made from a constant.
 	fit map[string]float64
+	// within lets a recalled table's rows lie that far off without a penalty:
+	// they are printed in whole per cents, so a curve inside is as good as one
+	// through them. Beyond it they pull hard.
+	within map[string]float64
 	// anyTemperature takes points from outside the range isotherms are stated
 	// for, where there are none inside.
 	anyTemperature bool

@@ -1,6 +1,7 @@
 package render
 
 import (
+	"strconv"
 	"strings"
 
 	"levigate/quantity"
@@ -90,6 +91,10 @@ func Suffix(u quantity.Unit) string {
 	}
 	return " " + string(u)
 }
+
+// Plain writes a number a person set (a temperature) as she would: without
+// zeros it does not need.
+func Plain(v float64) string { return Minus(strconv.FormatFloat(v, 'g', 6, 64)) }
 
 // Minus puts the sign a printer uses in place of the typewriter's.
 func Minus(number string) string { return strings.Replace(number, "-", "−", 1) }

@@ -21,7 +21,8 @@ var pages = template.Must(template.New("figure").Funcs(template.FuncMap{
 	"settle":   Settle,
 	"result":   result,
 	"graded":   graded,
-	"number":   func(v float64) string { return Minus(quantity.Significant(v, 5)) },
+	"numbers":  numbers,
+	"number":   inputValue,
 	"id":       func(f *work.Figure) string { return "working-" + strings.ReplaceAll(f.ID, ".", "-") },
 	"causes": func(f *work.Figure) any {
 		t, left := causes(f)

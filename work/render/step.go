@@ -1,6 +1,7 @@
 package render
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 
@@ -50,14 +51,31 @@ func Step(s *work.Step, width int, indent string) string {
 // outcome, and where each number is from.
 func equation(s *work.Step, width int, indent string) string {
 	hang := indent + "  "
-	out := Prose(s.Text, width, indent, hang) + Prose("= "+s.Numbers, width, indent, hang) +
+	out := Prose(s.Text, width, indent, hang) + Prose("= "+numbers(s), width, indent, hang) +
 		Prose("= "+result(s), width, indent, hang)
 	t := work.Table{Head: []string{"", "", "", "", ""}}
 	for _, in := range s.Inputs {
-		t.Rows = append(t.Rows, []string{in.Symbol, Minus(quantity.Significant(in.Value, 5)) + Suffix(in.Unit), in.Means, graded(in), in.From})
+		t.Rows = append(t.Rows, []string{in.Symbol, inputValue(in), in.Means, graded(in), in.From})
 	}
 	_, rows, _ := strings.Cut(Table(&t, width, indent), "\n")
 	return out + rows
+}
+
+// numbers is the equation with its numbers in it, without the zeros that a
+// fixed count of digits leaves behind.
+func numbers(s *work.Step) string { return short(s.Numbers) }
+
+var decimal = regexp.MustCompile(`\d+\.\d+`)
+
+// short drops the zeros behind a decimal point that say nothing.
+func short(text string) string {
+	return decimal.ReplaceAllStringFunc(text, func(n string) string {
+		return strings.TrimRight(strings.TrimRight(n, "0"), ".")
+	})
+}
+
+func inputValue(in work.Input) string {
+	return Minus(short(quantity.Significant(in.Value, 5))) + Suffix(in.Unit)
 }
 
 func result(s *work.Step) string {

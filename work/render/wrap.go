@@ -1,7 +1,9 @@
 package render
 
 import (
+	"slices"
 	"strings"
+	"unicode"
 	"unicode/utf8"
 )
 
@@ -14,7 +16,7 @@ func wide(s string) int { return utf8.RuneCountInString(s) }
 func wrap(text string, width int) []string {
 	var out []string
 	line := ""
-	for _, word := range strings.Fields(text) {
+	for _, word := range glue(strings.Fields(text)) {
 		switch {
 		case line == "":
 			line = word
@@ -29,6 +31,29 @@ func wrap(text string, width int) []string {
 		out = append(out, line)
 	}
 	return out
+}
+
+// units are the words that must not be parted from the number before them.
+var units = []string{"%", "g", "mL", "kg", "°C", "K", "min", "h", "g/100", "g/mL", "g/g"}
+
+// glue joins a number and its unit into one word.
+func glue(words []string) []string {
+	out := words[:0]
+	for _, w := range words {
+		last := len(out) - 1
+		bare := strings.TrimRight(w, ".,;:)")
+		if last >= 0 && slices.Contains(units, bare) && unicode.IsDigit(lastOf(out[last])) {
+			out[last] += " " + w
+			continue
+		}
+		out = append(out, w)
+	}
+	return out
+}
+
+func lastOf(word string) rune {
+	r, _ := utf8.DecodeLastRuneInString(word)
+	return r
 }
 
 // Prose wraps text to width with an indent before the first line and one
