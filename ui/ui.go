@@ -36,7 +36,7 @@ func CSS() []byte {
 	b.WriteString(tokens + "\n" + sheet)
 	b.WriteString("\n/* Places in the margin. */\n@media (min-width: 1121px) {\n")
 	for n := 1; n <= mostRows; n++ {
-		fmt.Fprintf(&b, ".at-%d{grid-row-start:%d}\n", n, n)
+		fmt.Fprintf(&b, ".at-%d{grid-row-start:%d}.to-%d{grid-row-end:%d}\n", n, n, n, n+1)
 	}
 	for n := 1; n <= 40; n++ {
 		fmt.Fprintf(&b, ".for-%d{grid-row-end:span %d}\n", n, n)

@@ -6,6 +6,7 @@ import (
 
 	"levigate"
 	"levigate/quantity"
+	"levigate/work"
 	"levigate/work/render"
 )
 
@@ -112,6 +113,11 @@ func heldOf(a *levigate.Assessment) []holding {
 		}
 		x := holding{Kind: string(h.Kind), Sign: markOfKind(h.Kind), Name: h.Name, Lines: linesText(h.From)}
 		x.Grams, x.Band = ranged(h.Grams, quantity.GramPer100g)
+		// The total water has a band of its own, narrower than the sum of the
+		// lines' ends; one sheet says one thing.
+		if f := a.Figures.Get("water.total"); h.Kind == levigate.Water && f != nil && f.State != work.Missing {
+			x.Grams, x.Band = render.Value(f), render.Interval(f)
+		}
 		x.First = len(out) == 0 || out[len(out)-1].Kind != x.Kind
 		out = append(out, x)
 	}

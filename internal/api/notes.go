@@ -1,7 +1,6 @@
 package api
 
 import (
-	"fmt"
 	"slices"
 	"strconv"
 	"strings"
@@ -16,10 +15,11 @@ type note struct {
 	Rule       string
 	Text, Help string
 	Needs      string
+	Line       string // "line 9", said where no leader shows it
 	Also       string // the other lines it is about
 	Start      int    // row of the grid where it stands
 	Span       int    // rows it is given
-	Rise       int    // half rows its line stands above (below, if negative) the note's first line
+	Leader     *leader
 }
 
 // gravity orders findings: what must be settled first stands first.
@@ -29,6 +29,8 @@ var gravity = map[string]int{"stop": 0, "warn": 1, "cant": 2, "adv": 3}
 // about a water figure in the water section, the rest at the table's head.
 func sortNotes(a *levigate.Assessment) (line map[int][]note, whole, water []note) {
 	line = map[int][]note{}
+	var pending []note
+	var about [][]int
 	findings := slices.Clone(a.Findings)
 	slices.SortStableFunc(findings, func(x, y levigate.Finding) int {
 		return gravity[severityOf(&x).Class] - gravity[severityOf(&y).Class]
@@ -38,18 +40,46 @@ func sortNotes(a *levigate.Assessment) (line map[int][]note, whole, water []note
 		n := note{ID: "note-" + strconv.Itoa(i+1), Severity: severityOf(f), Rule: f.Rule, Text: f.Text, Help: sentence(f.Help), Needs: sentence(f.Needs)}
 		lines := linesAt(f.At)
 		switch {
-		case len(lines) > 0 && lines[0] < len(a.Formula.Lines):
-			if len(lines) > 1 {
-				n.Also = "Also line " + linesText(lines[1:])
-			}
-			line[lines[0]] = append(line[lines[0]], n)
+		case len(lines) > 0:
+			about = append(about, lines)
+			pending = append(pending, n)
 		case slices.ContainsFunc(f.At, func(at string) bool { return strings.HasPrefix(at, "figures/water.") }):
 			water = append(water, n)
 		default:
 			whole = append(whole, n)
 		}
 	}
+	spread(line, pending, about)
 	return line, whole, water
+}
+
+// spread gives every note about lines one of them to stand at. Those with one
+// line have no choice and go first; the others take the line of theirs that has
+// the fewest notes yet.
+func spread(line map[int][]note, notes []note, about [][]int) {
+	deal := func(i, at int) {
+		n := notes[i]
+		n.Line = "line " + number(at)
+		others := slices.DeleteFunc(slices.Clone(about[i]), func(l int) bool { return l == at })
+		switch len(others) {
+		case 0:
+		case 1:
+			n.Also = "Also line " + linesText(others) + "."
+		default:
+			n.Also = "Also lines " + linesText(others) + "."
+		}
+		line[at] = append(line[at], n)
+	}
+	for i, lines := range about {
+		if len(lines) == 1 {
+			deal(i, lines[0])
+		}
+	}
+	for i, lines := range about {
+		if len(lines) > 1 {
+			deal(i, slices.MinFunc(lines, func(a, b int) int { return len(line[a]) - len(line[b]) }))
+		}
+	}
 }
 
 // linesAt lists the lines a finding points at, counted from 0.
@@ -71,14 +101,4 @@ func sentence(s string) string {
 		return ""
 	}
 	return strings.ToUpper(s[:1]) + strings.TrimSuffix(s[1:], ".") + "."
-}
-
-// Leader is the path from the row's right edge to the note, in the note's own
-// corner: straight when they are level, bent when the note had to move.
-func (n note) Leader() string {
-	y := 16 - 16*n.Rise
-	if n.Rise == 0 {
-		return "M0 16H52"
-	}
-	return fmt.Sprintf("M0 %dH14L42 16H52", y)
 }

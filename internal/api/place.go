@@ -1,13 +1,38 @@
 package api
 
-// The margin is as wide as about 33 letters of its face; a row is 32 px, a line
-// of a note 20 px, with 8 px between notes.
+import "strings"
+
+// The margin is as wide as about 35 letters of the widest face the page may
+// fall back to; a row is 32 px, a line of a note 20 px.
 const (
-	letters    = 33
+	letters    = 35
 	rowPixels  = 32
 	linePixels = 20
-	gapPixels  = 12
+	gapPixels  = 14
 )
+
+// leader is the thin line from a row to its note: straight when they are
+// level, bent when the note had to move.
+type leader struct {
+	From, To int // rows of the grid, From the upper
+	Path     string
+}
+
+// furthest is how many rows a leader may bend over; a note further off says
+// its line in words.
+const furthest = 5
+
+func leaderOf(line, note int) *leader {
+	switch d := note - line; {
+	case d == 0:
+		return &leader{line, line, ""}
+	case d > 0 && d <= furthest:
+		return &leader{line, note, "M0 0H14L42 100H52"}
+	case d < 0 && -d <= furthest:
+		return &leader{note, line, "M0 100H14L42 0H52"}
+	}
+	return nil
+}
 
 // block is a note being placed: where it wants to stand, how many rows it
 // takes, where it ends up.
@@ -36,19 +61,31 @@ func place(t *table) {
 		row++ // the phase's sum
 	}
 	settle(blocks)
-	for _, b := range blocks {
+	for i, b := range blocks {
 		b.note.Start, b.note.Span = b.start, b.rows
-		b.note.Rise = 2 * (b.start - b.wants)
+		// Only the first note of a line gets a leader: a fan of them says less.
+		if b.note.Line != "" && (i == 0 || blocks[i-1].wants != b.wants) {
+			b.note.Leader = leaderOf(b.wants, b.start)
+		}
+		if b.note.Leader != nil {
+			b.note.Line = ""
+		}
 	}
 }
 
 // rowsOf estimates how many rows a note takes.
 func rowsOf(n *note) int {
-	lines := 0
-	for _, text := range []string{n.Severity.Word + "  " + n.Text, n.Help, n.Needs, n.Also} {
-		if text != "" {
-			lines += (len([]rune(text)) + letters - 1) / letters
+	lines, used := 1, 0
+	text := strings.Join([]string{"xx", n.Severity.Word, n.Line, n.Text, n.Help, n.Needs, n.Also, n.Rule}, " ")
+	if n.Needs != "" {
+		text += " Would settle it:"
+	}
+	for _, word := range strings.Fields(text) {
+		w := len([]rune(word))
+		if used > 0 && used+1+w > letters {
+			lines, used = lines+1, 0
 		}
+		used += 1 + w
 	}
 	return (lines*linePixels + gapPixels + rowPixels - 1) / rowPixels
 }

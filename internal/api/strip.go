@@ -2,6 +2,7 @@ package api
 
 import (
 	"html/template"
+	"math"
 	"strings"
 
 	"levigate"
@@ -70,7 +71,7 @@ func water(a *levigate.Assessment) (*work.Figure, chart.Whisker, string) {
 	f := a.Figures.Get("water.total")
 	wrote := writtenWater(a)
 	w := axisTo(f, 5, 25, 100)
-	w.Ticks = append(w.Ticks, chart.Tick{At: wrote, Text: ""})
+	w.Ticks = append(w.Ticks, chart.Tick{At: wrote, Text: "you wrote " + render.Plain(math.Round(wrote*10)/10)})
 	return f, w, "per 100 g; you wrote " + quantity.Fixed(wrote, 1)
 }
 
@@ -128,5 +129,5 @@ func axisTo(f *work.Figure, ends ...float64) chart.Whisker {
 			break
 		}
 	}
-	return chart.Whisker{Min: 0, Max: end, Ticks: []chart.Tick{{At: 0, Text: "0"}, {At: end, Text: quantity.Significant(end, 3)}}}
+	return chart.Whisker{Min: 0, Max: end, Ticks: []chart.Tick{{At: 0, Text: "0"}, {At: end, Text: render.Plain(end)}}}
 }

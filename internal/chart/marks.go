@@ -72,7 +72,7 @@ func (p *plot) beside(x, other, y float64, name, note string) {
 	}
 }
 
-// bracket draws a range along y with its name to the left.
+// bracket draws a range along y with its name beside it, under the curve.
 func (p *plot) bracket() {
 	b := p.Bracket
 	if b == nil {
@@ -89,8 +89,7 @@ func (p *plot) bracket() {
 	if y1-y2 < 2*textHeight+16 {
 		return // too short to name; the text below the chart says it
 	}
-	p.text(x-10, (y1+y2)/2-4, "end", "label halo", b.Text)
-	p.text(x-10, (y1+y2)/2+textHeight-4, "end", "tick2 halo", b.Note)
+	p.beside(x+10, x, y1-20, b.Text, b.Note)
 }
 
 // point draws the formula itself: an open circle with its whisker in ink.

@@ -3,6 +3,7 @@ package chart
 import (
 	"html"
 	"math"
+	"slices"
 )
 
 // Whisker is one value with its band on an axis that never moves, so that a
@@ -24,17 +25,17 @@ func DrawWhisker(w Whisker) string {
 	}
 	s.put(`<svg class="whisker" viewBox="0 0 %.0f 28" width="%.0f" height="28" aria-hidden="true">`, width, width)
 	s.line(inset, axis, width-inset, axis, stroke("rule"))
+	var taken [][2]float64
 	for _, t := range w.Ticks {
-		x := at(t.At)
-		anchor := "middle"
-		switch {
-		case t.At <= w.Min:
-			x, anchor = inset, "start"
-		case t.At >= w.Max:
-			x, anchor = width-inset, "end"
-		}
+		x, half := at(t.At), 3.2*float64(len([]rune(t.Text)))
 		s.line(x, axis-4, x, axis+4, stroke("rule"))
-		s.put(`<text x="%.1f" y="26" text-anchor="%s">%s</text>`, x, anchor, html.EscapeString(t.Text))
+		middle := math.Max(half, math.Min(width-half, x))
+		// The ends come first; a name between them that has no room is left out.
+		if slices.ContainsFunc(taken, func(o [2]float64) bool { return middle-half < o[1]+4 && middle+half > o[0]-4 }) {
+			continue
+		}
+		taken = append(taken, [2]float64{middle - half, middle + half})
+		s.put(`<text x="%.1f" y="26" text-anchor="middle">%s</text>`, middle, html.EscapeString(t.Text))
 	}
 	low, high, mid := at(w.Low), at(w.High), at(w.Value)
 	ink := stroke("ink") + ` stroke-width="2"`

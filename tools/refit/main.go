@@ -44,6 +44,7 @@ func fitted(points []refdata.Point) []result {
 	for i := range results {
 		results[i].setBand()
 		results[i].setSaturation(known)
+		results[i].keepSolutions(points)
 	}
 	return results
 }

@@ -48,6 +48,44 @@ func (r *result) setSaturation(known library) {
 	r.cite("recalled")
 }
 
+// Tables that say nothing about where crystals start: two measured solids and
+// drops far beyond what dissolves, one was read off a figure to ±0.003.
+var noGuide = map[string]bool{"he2006": true, "sloan1975": true, "miyawaki1997": true}
+
+// keepSolutions lowers the saturation, or bends its change with temperature,
+// so that nothing measured as a solution counts as crystals. Recalled
+// solubilities through a curve give the change badly in the cold.
+func (r *result) keepSolutions(points []refdata.Point) {
+	const hair = 0.0005
+	sat, slope := &r.params.Saturation, &r.params.SatSlope
+	if *sat == 0 {
+		return
+	}
+	var solutions []refdata.Point
+	for _, p := range points {
+		if p.Of(r.name) && !noGuide[p.Table] && p.Celsius >= coldest && p.Celsius <= hottest {
+			solutions = append(solutions, p)
+		}
+	}
+	for _, p := range solutions {
+		if math.Abs(perKelvin(p.Celsius)) < 1e-6 {
+			*sat = math.Min(*sat, round(p.Activity-hair, 4))
+		}
+	}
+	for _, p := range solutions {
+		x := perKelvin(p.Celsius)
+		if math.Abs(x) < 1e-6 || *sat*math.Exp(*slope*x) <= p.Activity-hair {
+			continue
+		}
+		// Whole kelvins, rounded to the side that keeps the solution.
+		if bound := math.Log((p.Activity-hair) / *sat) / x; x > 0 {
+			*slope = math.Floor(bound)
+		} else {
+			*slope = math.Ceil(bound)
+		}
+	}
+}
+
 func (r *result) cite(key string) {
 	for _, k := range r.worked.sources {
 		if k == key {

@@ -185,6 +185,10 @@ func resolve(lib levigate.Library, iso *levigate.Isotherm) *levigate.Isotherm {
 	if sub, ok := lib.Substance(iso.Name); ok {
 		return sub.Isotherm
 	}
+	// A raw material may be like another one that has an isotherm of its own.
+	if m := lib.Find(iso.Name, nil).Material; m != nil && m.Isotherm != nil && m.Isotherm.Model != "" {
+		return m.Isotherm
+	}
 	return nil
 }
 
