@@ -63,7 +63,7 @@ func problemsOf(s *Sheet) problemPage {
 func pageOf(s *Sheet) (*formulaPage, error) {
 	a := s.Assessment
 	f := a.Formula
-	p := &formulaPage{Code: f.Code, Name: f.Name, Answer: s.Answer, Notes: f.Notes, Cautions: s.Cautions}
+	p := &formulaPage{Code: f.Code, Name: f.Name, Answer: render.Tie(s.Answer), Notes: render.Tie(f.Notes), Cautions: s.Cautions}
 	p.Facts = facts(a, s.Product)
 	var err error
 	if p.Strip, err = stripOf(a); err != nil {

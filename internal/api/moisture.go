@@ -3,6 +3,7 @@ package api
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"levigate"
@@ -27,6 +28,11 @@ func moisture(a *levigate.Assessment, c *levigate.Curve) chart.Spec {
 		most = math.Max(most, m.Y)
 		if m.ID == "formula" {
 			own = m.Y
+			if last := len(s.At) - 1; last >= 0 && m.X > s.At[last] {
+				// A wet product lies beyond the last round activity: the line
+				// goes on to where it is, its band does not.
+				s.At, s.Line = append(slices.Clone(s.At), m.X), append(slices.Clone(s.Line), m.Y)
+			}
 			if f != nil && f.State != work.Missing {
 				s.Point = &chart.Point{X: m.X, Y: m.Y, Low: f.Low, High: f.High, Text: render.Band(f)}
 			}

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"levigate"
+	"levigate/work/render"
 )
 
 // note is a finding in the margin.
@@ -37,7 +38,7 @@ func sortNotes(a *levigate.Assessment) (line map[int][]note, whole, water []note
 	})
 	for i := range findings {
 		f := &findings[i]
-		n := note{ID: "note-" + strconv.Itoa(i+1), Severity: severityOf(f), Rule: f.Rule, Text: f.Text, Help: sentence(f.Help), Needs: sentence(f.Needs)}
+		n := note{ID: "note-" + strconv.Itoa(i+1), Severity: severityOf(f), Rule: f.Rule, Text: render.Tie(f.Text), Help: render.Tie(sentence(f.Help)), Needs: render.Tie(sentence(f.Needs))}
 		lines := linesAt(f.At)
 		switch {
 		case len(lines) > 0:
@@ -47,6 +48,11 @@ func sortNotes(a *levigate.Assessment) (line map[int][]note, whole, water []note
 			water = append(water, n)
 		default:
 			whole = append(whole, n)
+		}
+	}
+	for i := range water[:max(0, len(water)-1)] {
+		if next := water[i+1]; next.Rule == water[i].Rule && next.Help == water[i].Help {
+			water[i].Help = "" // rows of one rule say what to do once
 		}
 	}
 	spread(line, pending, about)
@@ -61,6 +67,7 @@ func spread(line map[int][]note, notes []note, about [][]int) {
 		n := notes[i]
 		n.Line = "line " + number(at)
 		others := slices.DeleteFunc(slices.Clone(about[i]), func(l int) bool { return l == at })
+		slices.Sort(others)
 		switch len(others) {
 		case 0:
 		case 1:

@@ -2,13 +2,13 @@ package api
 
 import "strings"
 
-// The margin is as wide as about 35 letters of the widest face the page may
+// The margin is as wide as about 37 letters of the widest face the page may
 // fall back to; a row is 32 px, a line of a note 20 px.
 const (
-	letters    = 35
+	letters    = 37
 	rowPixels  = 32
 	linePixels = 20
-	gapPixels  = 14
+	gapPixels  = 10
 )
 
 // leader is the thin line from a row to its note: straight when they are

@@ -6,6 +6,7 @@ import (
 
 	"levigate"
 	"levigate/quantity"
+	"levigate/work/render"
 )
 
 // table is the formula by phases, with the notes in its margin.
@@ -57,7 +58,7 @@ func tableOf(f *levigate.Formula, notes map[int][]note, whole []note) table {
 		l := &f.Lines[i]
 		x := tableLine{Number: number(i), Material: l.Name, Amount: amountOf(l.Percent), QS: l.QS}
 		if m := l.Match.Material; m != nil {
-			x.Mark, x.Material, x.INCI = markOf(m), m.Name, inciOf(m)
+			x.Mark, x.Material, x.INCI = markOf(m), render.Tie(m.Name), inciOf(m)
 			x.Function = strings.Join(m.Role, ", ")
 		}
 		for _, n := range notes[i] {

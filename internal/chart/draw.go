@@ -68,7 +68,7 @@ func (p *plot) curve() {
 		return
 	}
 	p.put(`<g clip-path="url(#%s)">`, html.EscapeString(p.id))
-	if len(p.Low) == len(p.At) && len(p.High) == len(p.At) {
+	if len(p.Low) > 0 && len(p.High) == len(p.Low) && len(p.Low) <= len(p.At) {
 		p.put(`<path d="%s%sZ" fill="var(--%s)" fill-opacity="0.18"/>`, p.path(p.High, false, 'M'), p.path(p.Low, true, 'L'), p.Hue)
 	}
 	p.put(`<path d="%s" %s stroke-width="1.75"/></g>`, p.path(p.Line, false, 'M'), stroke(p.Hue))

@@ -89,7 +89,19 @@ func (p *plot) bracket() {
 	if y1-y2 < 2*textHeight+16 {
 		return // too short to name; the text below the chart says it
 	}
-	p.beside(x+10, x, y1-20, b.Text, b.Note)
+	at, room := x+10, float64(p.Width-right)-x-10
+	y := y1 - 20
+	note := broken(b.Note, room)
+	name := broken(b.Text, room)
+	y -= float64((len(note) + len(name) - 2) * textHeight)
+	for _, line := range name {
+		p.text(at, y, "start", "label halo", line)
+		y += textHeight
+	}
+	for _, line := range note {
+		p.text(at, y, "start", "tick2 halo", line)
+		y += textHeight
+	}
 }
 
 // point draws the formula itself: an open circle with its whisker in ink.

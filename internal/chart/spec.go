@@ -7,7 +7,7 @@ type Spec struct {
 	X, Y          Axis
 	At            []float64 // x of every point of the line
 	Line          []float64
-	Low, High     []float64 // the band; may be empty
+	Low, High     []float64 // the band; may be empty, or end before the line does
 	Hue           string    // a custom property without its dashes: "water"
 	End           string    // name at the line's right end
 	Point         *Point

@@ -33,6 +33,7 @@ var pages = template.Must(template.New("figure").Funcs(template.FuncMap{
 		}{&t, left}
 	},
 	"once":       once,
+	"working":    func(f *work.Figure) *work.Step { return pruned(f.Working, f.Sources) },
 	"numeric":    func(t *work.Table, column int) bool { return isNumeric(t, column) },
 	"calculated": calculated,
 }).Parse(figureHTML))

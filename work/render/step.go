@@ -91,6 +91,20 @@ func graded(in work.Input) string {
 	return in.Grade.String()
 }
 
+// pruned is a working without the sources that the figure lists as a whole.
+func pruned(s *work.Step, listed []cite.Ref) *work.Step {
+	if s == nil {
+		return nil
+	}
+	out := *s
+	out.Sources = slices.DeleteFunc(slices.Clone(s.Sources), func(r cite.Ref) bool { return slices.Contains(listed, r) })
+	out.Steps = make([]*work.Step, len(s.Steps))
+	for i := range s.Steps {
+		out.Steps[i] = pruned(s.Steps[i], listed)
+	}
+	return &out
+}
+
 // once leaves out sources named twice: two curves often rest on one paper.
 func once(refs []cite.Ref) []cite.Ref {
 	var out []cite.Ref

@@ -102,19 +102,19 @@ func sum(widths []int) int {
 	return total
 }
 
-// isNumeric reports whether every filled cell of a column starts like a
-// number.
+// isNumeric reports whether a column is one of numbers: nearly all its filled
+// cells start like one ("no data" may stand among them).
 func isNumeric(t *work.Table, column int) bool {
-	filled := false
+	filled, numbers := 0, 0
 	for _, r := range t.Rows {
 		if column >= len(r) || r[column] == "" || r[column] == None {
 			continue
 		}
 		first := []rune(r[column])[0]
-		if !unicode.IsDigit(first) && !slices.Contains([]rune("+-−±<"), first) {
-			return false
+		filled++
+		if unicode.IsDigit(first) || slices.Contains([]rune("+-−±<"), first) {
+			numbers++
 		}
-		filled = true
 	}
-	return filled
+	return filled > 0 && 3*numbers >= 2*filled
 }

@@ -24,7 +24,7 @@ func Text(f *work.Figure, width int) string {
 		b.WriteString(Prose("reading "+f.Reading+" takes the place of the calculated "+calculated(f), width, "  ", "  "))
 	}
 	if f.Working != nil {
-		for _, s := range f.Working.Steps {
+		for _, s := range pruned(f.Working, f.Sources).Steps {
 			b.WriteString("\n" + Step(s, width, "  "))
 		}
 	}

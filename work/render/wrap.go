@@ -1,6 +1,7 @@
 package render
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 	"unicode"
@@ -50,6 +51,11 @@ func glue(words []string) []string {
 	}
 	return out
 }
+
+// Tie keeps a number and its unit on one line of a page.
+func Tie(text string) string { return parted.ReplaceAllString(text, "$1\u00a0$2") }
+
+var parted = regexp.MustCompile(`(\d) (%|°C|(?:g|mL|kg|K|min|h)\b)`)
 
 func lastOf(word string) rune {
 	r, _ := utf8.DecodeLastRuneInString(word)

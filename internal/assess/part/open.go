@@ -38,6 +38,7 @@ func Open(m *levigate.Material) *Opened {
 }
 
 func open(m *levigate.Material) *Opened {
+	m = complete(m)
 	o := &Opened{Material: m, Declared: m.Declared, Dry: m.DryShares()}
 	key := m.Code
 	if key == "" {
@@ -118,4 +119,37 @@ func KindOf(s *levigate.Substance) levigate.Kind {
 		return levigate.Other
 	}
 	return s.Kind
+}
+
+// complete fills in, on a copy, what a raw material leaves to be understood: the
+// water it holds is at least the water it declares, and its density is that of
+// its parts where each has one on file.
+func complete(m *levigate.Material) *levigate.Material {
+	var declared levigate.Range
+	var volume, grams float64
+	for _, s := range m.Declared {
+		if s.IsWater() {
+			declared.Typical += s.Percent.Typical
+			declared.Low += s.Percent.Low
+			declared.High += s.Percent.High
+		}
+		if s.Substance != nil && s.Substance.Density.Typical > 0 {
+			volume += s.Percent.Typical / s.Substance.Density.Typical
+			grams += s.Percent.Typical
+		}
+	}
+	water, density := m.Water, m.Density
+	if !water.Known() {
+		water = declared
+	}
+	if !density.Known() && grams > 99.99 {
+		d := grams / volume
+		density = levigate.Range{Typical: d, Low: 0.97 * d, High: 1.03 * d}
+	}
+	if water == m.Water && density == m.Density {
+		return m
+	}
+	c := *m
+	c.Water, c.Density = water, density
+	return &c
 }

@@ -44,7 +44,7 @@ func keptFor(iso *levigate.Isotherm) *keptCauses {
 			Low: iso.InPolyol.Low, Mid: iso.InPolyol.Typical, High: iso.InPolyol.High, Grade: cite.Assumed,
 			Settle: "measure the water activity of the finished product in a closed cup at 25 °C"},
 	}
-	if _, row := refdata.Isotherm(iso.Name); row {
+	if row, _ := refdata.Isotherm(iso.Name); row == iso {
 		kept, _ := causesOf.LoadOrStore(iso, k)
 		return kept.(*keptCauses)
 	}

@@ -131,6 +131,10 @@ func (y *system) add(line, share int, iso *levigate.Isotherm, sub *levigate.Subs
 		y.holders = append(y.holders, h)
 		y.sum.Holders = append(y.sum.Holders, water.Holder{Curve: curve(iso, y.celsius), Crystal: crystal})
 	}
+	if y.holders[at].name != name {
+		// Several substances share this curve: call it by the curve's name.
+		y.holders[at].name = iso.Name
+	}
 	y.sum.Holders[at].Grams += grams
 	y.brought = append(y.brought, brought{line, share, at})
 }
@@ -176,8 +180,11 @@ func crystal(m *levigate.Material, iso *levigate.Isotherm) bool {
 // resolve finds what a raw material's own isotherm says: its numbers, or the
 // name of the row or substance it is like.
 func resolve(lib levigate.Library, iso *levigate.Isotherm) *levigate.Isotherm {
-	if iso == nil || iso.Model != "" {
-		return iso
+	if iso == nil {
+		return nil
+	}
+	if iso.Model != "" {
+		return banded(iso)
 	}
 	if row, ok := refdata.Isotherm(strings.ToLower(iso.Name)); ok {
 		return row
@@ -191,6 +198,29 @@ func resolve(lib levigate.Library, iso *levigate.Isotherm) *levigate.Isotherm {
 	}
 	return nil
 }
+
+// banded gives an isotherm that came without a band the band of its kind: what
+// was not stated is assumed, never exact.
+func banded(iso *levigate.Isotherm) *levigate.Isotherm {
+	switch {
+	case iso.Model == levigate.GAB && iso.Relative == 0:
+		c := *iso
+		c.Relative, c.InPolyol = 0.25, levigate.Range{Typical: 1, Low: 0.6, High: 1.25}
+		return &c
+	case iso.Model == levigate.Linear && iso.AtOne.Low == iso.AtOne.High:
+		c := *iso
+		c.AtOne = levigate.Range{Typical: iso.AtOne.Typical, Low: iso.AtOne.Typical / 1.5, High: iso.AtOne.Typical * 1.5}
+		if c.Enthalpy == 0 {
+			c.Enthalpy = oilEnthalpy
+		}
+		return &c
+	}
+	return iso
+}
+
+// oilEnthalpy is how much more an oil dissolves when warm, as for the oils on
+// file, J/mol.
+const oilEnthalpy = 16000
 
 func isSolute(iso *levigate.Isotherm) bool {
 	return iso.Model == levigate.FloryHuggins || iso.Model == levigate.Pitzer
@@ -232,7 +262,7 @@ func curve(iso *levigate.Isotherm, celsius float64) *water.Curve {
 		return c.(*water.Curve)
 	}
 	c := water.NewCurve(params(iso), celsius)
-	if _, row := refdata.Isotherm(iso.Name); !row || !ordinary(celsius) {
+	if row, _ := refdata.Isotherm(iso.Name); row != iso || !ordinary(celsius) {
 		return &c
 	}
 	kept, _ := curves.LoadOrStore(key, &c)

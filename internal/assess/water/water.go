@@ -96,7 +96,7 @@ func (y *system) figures(f *field, reading levigate.Reading, measured bool) {
 	for i := range moves {
 		moves[i] = backing[i*n : i*n : (i+1)*n]
 	}
-	grade := cite.MeasuredHere
+	grade := y.curvesGrade(f)
 	f.each(func(c *work.Cause, low, high []delta, lw, hw float64) {
 		if !measured {
 			m := work.Move{Cause: c, Low: f.shift(0, low, lw), High: f.shift(0, high, hw)}
@@ -116,6 +116,9 @@ func (y *system) figures(f *field, reading levigate.Reading, measured bool) {
 	})
 	act := work.Figure{ID: activityID, Title: activityTitle, Unit: quantity.One, State: work.Good, Method: water.Add, Grade: grade, Sources: y.sources()}
 	act.SetBand(a, moves[0], 0, 1)
+	if y.total <= 0 {
+		act.Notes = append(act.Notes, "no line brings water")
+	}
 	y.atRange(&act, a)
 	y.crossCheck(&act, a)
 	switch {
@@ -130,7 +133,7 @@ func (y *system) figures(f *field, reading levigate.Reading, measured bool) {
 		act.Notes = append(act.Notes, "calibrated by a reading at another temperature")
 	}
 	if rec := s.Recorder(activityTitle); rec.On() {
-		y.recordActivity(rec, a)
+		y.recordActivity(rec, &act)
 		act.Working = rec.Step()
 	}
 	s.Figures = append(s.Figures, act)
@@ -151,6 +154,18 @@ func (y *system) figures(f *field, reading levigate.Reading, measured bool) {
 		}
 		s.Figures = append(s.Figures, fig)
 	}
+}
+
+// curvesGrade is the weakest evidence among the curves that hold more than a
+// fiftieth of the water.
+func (y *system) curvesGrade(f *field) cite.Grade {
+	grade := cite.Reviewed
+	for h := range y.holders {
+		if f.g[0][h] > 0.02*f.all[0] {
+			grade = cite.Weakest(grade, y.holders[h].iso.Grade)
+		}
+	}
+	return grade
 }
 
 // holdsMore is the change in what the formula holds at a point. Where a

@@ -7,12 +7,14 @@ import (
 	"levigate"
 	"levigate/calc/water"
 	"levigate/quantity"
+	"levigate/refdata"
 	"levigate/work"
 )
 
 // recordActivity writes down how the activity came about: what is there, what
 // each part holds at the root, and that the two agree.
-func (y *system) recordActivity(rec *work.Recorder, a float64) {
+func (y *system) recordActivity(rec *work.Recorder, f *work.Figure) {
+	a := f.Value
 	rec.Say("%s g of water per 100 g are shared out so that everything has one activity; at %s everything together holds just that.",
 		quantity.Fixed(y.total, 3), quantity.Fixed(a, 3))
 	held := y.terms(rec, a)
@@ -23,7 +25,37 @@ func (y *system) recordActivity(rec *work.Recorder, a float64) {
 	if second, ok := y.second(a); ok {
 		rec.Say("cross-check by a second mixing rule, the Flory-Huggins mixture: %s", quantity.Fixed(second, 3))
 	}
+	if y.powders() {
+		rec.Say("this is the state at rest: powders wetted by oil exchange water through it, starch within minutes, scrub grains over hours; read no sooner than 48 h after making")
+	}
 	y.curvesUsed(rec, a)
+	growth(rec, f)
+}
+
+func (y *system) powders() bool {
+	for h := range y.holders {
+		if y.holders[h].kind == levigate.Powder && y.sum.Holders[h].Grams >= 0.5 {
+			return true
+		}
+	}
+	return false
+}
+
+// growth sets the figure against the lowest activity reported for every
+// organism on file.
+func growth(rec *work.Recorder, f *work.Figure) {
+	t := work.Table{Head: []string{"organism", "kind", "grew down to", "this formula", "source"}}
+	for _, g := range refdata.GrowthLimits() {
+		// Bacteria have grown at lower activity in a polyol than in salt.
+		low := g.Activity.Low + g.InPolyol
+		says := map[work.Answer]string{work.Below: "below", work.Above: "above", work.CannotTell: "cannot tell"}[f.Against(low)]
+		floor := quantity.Fixed(g.Activity.Typical, 2)
+		if g.InPolyol != 0 {
+			floor += " (" + quantity.Fixed(low, 2) + " in a polyol)"
+		}
+		t.Rows = append(t.Rows, []string{g.Organism, g.Kind, floor, says, g.From.From.String() + ", " + g.From.Mark.String()})
+	}
+	rec.Show("lowest activity at which growth was reported; low activity stops growth and does not kill", &t)
 }
 
 // recordReserve writes down a room for water.
