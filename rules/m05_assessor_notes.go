@@ -16,7 +16,7 @@ var _ = register(Rule{
 	Sources:  []cite.Ref{{Key: "trade-practice"}},
 	Messages: map[string]Message{
 		"lanolin": {
-			Text: "Lanolin ({names}) is a known sensitiser for some people.",
+			Text: "{names}: lanolin sensitises some people.",
 			Help: "note it for the assessor; ask the supplier for a grade low in free alcohols and pesticides",
 		},
 		"nut": {
@@ -24,7 +24,7 @@ var _ = register(Rule{
 			Help: "note it for the assessor, and tell people with a nut allergy; ask the supplier whether protein was looked for",
 		},
 		"honey": {
-			Text: "Honey ({names}) may carry spores, which low water activity does not kill, and traces of pollen and propolis.",
+			Text: "{names}: honey may carry spores, which low water activity does not kill, and traces of pollen and propolis.",
 			Help: "note it for the assessor; ask for the count and for a heated or filtered grade; not for children under 1 year",
 		},
 	},
@@ -40,7 +40,7 @@ var _ = register(Rule{
 		{
 			Name:  "lanolin in a balm",
 			Given: sheet(oily(), line("8", "Lanolin, anhydrous", is("lanolin"))),
-			Want: "M05/lanolin advice: Lanolin (Lanolin, anhydrous) is a known sensitiser for some people.\n" +
+			Want: "M05/lanolin advice: Lanolin, anhydrous: lanolin sensitises some people.\n" +
 				"  help: note it for the assessor; ask the supplier for a grade low in free alcohols and pesticides\n" +
 				"  at: lines/0\n",
 		},
@@ -50,7 +50,7 @@ var _ = register(Rule{
 			Want: "M05/nut advice: From a nut or an almond: Walnut shell powder.\n" +
 				"  help: note it for the assessor, and tell people with a nut allergy; ask the supplier whether protein was looked for\n" +
 				"  at: lines/1\n" +
-				"M05/honey advice: Honey (Honey, runny) may carry spores, which low water activity does not kill, and traces of pollen and propolis.\n" +
+				"M05/honey advice: Honey, runny: honey may carry spores, which low water activity does not kill, and traces of pollen and propolis.\n" +
 				"  help: note it for the assessor; ask for the count and for a heated or filtered grade; not for children under 1 year\n" +
 				"  at: lines/0\n",
 		},

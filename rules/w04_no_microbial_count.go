@@ -13,8 +13,8 @@ const countFrom = 0.5 // %
 var _ = register(Rule{
 	ID:    "W04",
 	Name:  "no-microbial-count",
-	Title: "Natural powders, honey or gums without a microbial count",
-	Why: "Clays, starches, ground shells, gums and honey carry microbes and their spores. Low water activity stops growth and does not kill: " +
+	Title: "Natural powders or gums without a microbial count",
+	Why: "Clays, starches, ground shells and gums carry microbes and their spores. Low water activity stops growth and does not kill: " +
 		"what came in alive is still there when the product meets water. Nor is a preservative there to clean up a raw material.",
 	Since:    "0.1",
 	Severity: levigate.Warn,
@@ -31,21 +31,20 @@ var _ = register(Rule{
 		},
 	},
 	Check: func(s *Subject, r *Report) {
-		lines := s.Lines(func(i int, m *levigate.Material) bool {
-			return (m.Is("bioburden") || m.Is("gum")) && s.Grams(i) >= countFrom
-		})
-		if len(lines) == 0 {
-			return
+		var lines []int
+		var most []Part
+		for i, m := range s.Materials() {
+			if g := natural(s, i, m); g >= countFrom {
+				lines, most = append(lines, i), append(most, Part{s.Name(i), g})
+			}
 		}
-		most := make([]Part, len(lines))
-		for k, i := range lines {
-			most[k] = Part{s.Name(i), s.Grams(i)}
+		switch len(lines) {
+		case 0:
+		case 1:
+			r.Broken(Note{Say: "one", At: atLines(lines), Args: Args{"most": most}})
+		default:
+			r.Broken(Note{Say: "many", At: atLines(lines), Args: Args{"most": most}})
 		}
-		say := "one"
-		if len(lines) > 1 {
-			say = "many"
-		}
-		r.Broken(Note{Say: say, At: atLines(lines), Args: Args{"most": most}})
 	},
 	Examples: []Example{
 		{
@@ -67,6 +66,28 @@ var _ = register(Rule{
 			Shows: On,
 		},
 		{Name: "the gum of a lotion", Given: sheet(line("0.3", "Xanthan gum", is("gum"))), Shows: Under},
+		{
+			Name:  "a gel of which a hundredth is gum",
+			Given: sheet(line("19", "Aloe leaf gel", of("Aqua", 98), of("Xanthan Gum", 0.6, "gum"), water(98))),
+		},
 		{Name: "a mineral pigment", Given: sheet(line("4", "Titanium dioxide"))},
 	},
 })
+
+// natural is what a line brings of matter that carries microbes: the share
+// declared, or the whole line where the raw material is such by itself.
+func natural(s *Subject, line int, m *levigate.Material) float64 {
+	var percent float64
+	for i := range m.Declared {
+		if sub := m.Declared[i].Substance; sub.Is("bioburden") || sub.Is("gum") {
+			percent += m.Declared[i].Percent.Typical
+		}
+	}
+	if percent == 0 && (m.Is("bioburden") || m.Is("gum")) {
+		percent = 100
+	}
+	if percent == 0 {
+		return 0
+	}
+	return s.Grams(line) * percent / 100
+}

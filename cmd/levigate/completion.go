@@ -96,9 +96,9 @@ func bash(w io.Writer, commands []command) {
 	for _, c := range commands {
 		files := ""
 		if c.files {
-			files = " -f -X '!*.yaml'"
+			files = " $(compgen -f -X '!*.yaml' -- \"$word\") $(compgen -d -- \"$word\")"
 		}
-		fmt.Fprintf(w, "    %s) COMPREPLY=($(compgen%s -W %s -- \"$word\"));;\n", c.name, files, quote(c.all()))
+		fmt.Fprintf(w, "    %s) COMPREPLY=($(compgen -W %s -- \"$word\")%s);;\n", c.name, quote(c.all()), files)
 	}
 	fmt.Fprint(w, "  esac\n}\ncomplete -o filenames -o default -F _levigate levigate\n")
 }

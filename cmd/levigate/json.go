@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bytes"
 	"encoding/json"
 
 	"levigate"
@@ -20,10 +21,14 @@ func printJSON(s *session, outcomes []program.Outcome) error {
 }
 
 func encode(s *session, v any) error {
-	text, err := json.MarshalIndent(v, "", "  ")
-	if err != nil {
+	// Written whole or not at all: half an answer must not look like one.
+	var b bytes.Buffer
+	e := json.NewEncoder(&b)
+	e.SetEscapeHTML(false)
+	e.SetIndent("", "  ")
+	if err := e.Encode(v); err != nil {
 		return &levigate.Error{Code: levigate.Internal, Message: "the answer is no JSON: " + err.Error(), Cause: err}
 	}
-	_, err = s.out.Write(append(text, '\n'))
+	_, err := s.out.Write(b.Bytes())
 	return err
 }

@@ -31,6 +31,7 @@ func (r report) print(a *levigate.Assessment) {
 	if said := program.Answer(a); said != "" {
 		fmt.Fprint(r, "\n"+render.Prose(said, width, "", ""))
 	}
+	r.stops(a)
 	r.figures(a)
 	r.water(a)
 	r.declared(a)

@@ -30,6 +30,17 @@ var groups = []group{
 	{"·", "not judged", ink.plain, shows(levigate.NotJudged, "")},
 }
 
+// stops names, before all figures, what must be settled before release.
+func (r report) stops(a *levigate.Assessment) {
+	for i := range a.Findings {
+		if f := &a.Findings[i]; f.Blocks() {
+			mark := groups[0].sign + " must be settled before release:"
+			text := render.Prose(mark+" "+f.Rule+", "+f.Name+", "+places(f.At), width, "", "  ")
+			fmt.Fprint(r, "\n"+r.ink.red(mark)+strings.TrimPrefix(text, mark))
+		}
+	}
+}
+
 // findings prints what the rules have to say, the gravest first. Where several
 // rows of one rule give the same help it stands under the last of them.
 func (r report) findings(a *levigate.Assessment) {

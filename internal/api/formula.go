@@ -15,6 +15,7 @@ type formulaPage struct {
 	Code, Name string
 	Facts      []string // product, batch, temperature, claims
 	Answer     string
+	Stops      []note // must be settled before release
 	Strip      []stripFigure
 	Table      table
 	Charts     []drawn
@@ -72,7 +73,8 @@ func pageOf(s *Sheet) (*formulaPage, error) {
 	if p.Others, err = othersOf(a); err != nil {
 		return nil, err
 	}
-	line, whole, water := sortNotes(a)
+	line, whole, water, stops := sortNotes(a)
+	p.Stops = stops
 	p.Table = tableOf(f, line, whole)
 	p.WaterNotes = water
 	p.Charts = chartsOf(a)

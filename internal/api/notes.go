@@ -27,8 +27,9 @@ type note struct {
 var gravity = map[string]int{"stop": 0, "warn": 1, "cant": 2, "adv": 3}
 
 // sortNotes deals the findings out: those about a line stand at the line, those
-// about a water figure in the water section, the rest at the table's head.
-func sortNotes(a *levigate.Assessment) (line map[int][]note, whole, water []note) {
+// about a water figure in the water section, the rest at the table's head. What
+// must be settled before release is named once more at the head of the sheet.
+func sortNotes(a *levigate.Assessment) (line map[int][]note, whole, water, stops []note) {
 	line = map[int][]note{}
 	var pending []note
 	var about [][]int
@@ -39,6 +40,9 @@ func sortNotes(a *levigate.Assessment) (line map[int][]note, whole, water []note
 	for i := range findings {
 		f := &findings[i]
 		n := note{ID: "note-" + strconv.Itoa(i+1), Severity: severityOf(f), Rule: f.Rule, Text: render.Tie(f.Text), Help: render.Tie(sentence(f.Help)), Needs: render.Tie(sentence(f.Needs))}
+		if f.Blocks() {
+			stops = append(stops, n)
+		}
 		lines := linesAt(f.At)
 		switch {
 		case len(lines) > 0:
@@ -56,7 +60,7 @@ func sortNotes(a *levigate.Assessment) (line map[int][]note, whole, water []note
 		}
 	}
 	spread(line, pending, about)
-	return line, whole, water
+	return line, whole, water, stops
 }
 
 // spread gives every note about lines one of them to stand at. Those with one

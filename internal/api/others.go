@@ -2,6 +2,7 @@ package api
 
 import (
 	"html/template"
+	"slices"
 	"strings"
 
 	"levigate"
@@ -25,7 +26,7 @@ var inStrip = map[string]bool{"water.total": true, "water.activity": true, "wate
 func othersOf(a *levigate.Assessment) ([]opened, error) {
 	var out []opened
 	for _, f := range render.Worth(a.Figures) {
-		if inStrip[f.ID] {
+		if inStrip[f.ID] || sameWhy(a, f) {
 			continue
 		}
 		o := opened{ID: strings.ReplaceAll(f.ID, ".", "-"), Title: f.Title, Value: render.Value(f), Unit: strings.TrimSpace(render.Suffix(f.Unit)),
@@ -37,4 +38,11 @@ func othersOf(a *levigate.Assessment) ([]opened, error) {
 		out = append(out, o)
 	}
 	return out, nil
+}
+
+// sameWhy reports a figure that is missing for the reason the water activity
+// is: the strip says it already.
+func sameWhy(a *levigate.Assessment, f *work.Figure) bool {
+	activity := a.Figures.Get("water.activity")
+	return activity != nil && activity.State == work.Missing && f.State == work.Missing && slices.Equal(activity.Notes, f.Notes)
 }

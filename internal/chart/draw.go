@@ -22,11 +22,11 @@ type plot struct {
 
 // Draw gives the chart as an inline SVG image. The id is unique on its page.
 func Draw(spec *Spec, id string) string {
-	p := &plot{Spec: spec, id: id}
+	p := &plot{Spec: spec, id: html.EscapeString(id)}
 	p.put(`<svg class="chart" viewBox="0 0 %d %d" width="%d" height="%d" role="img" aria-label="%s">`,
 		p.Width, p.Height, p.Width, p.Height, html.EscapeString(p.Name))
 	p.put(`<clipPath id="%s"><rect x="%d" y="%d" width="%d" height="%d"/></clipPath>`,
-		html.EscapeString(id), left, top, p.Width-left-right, p.Height-top-bottom)
+		p.id, left, top, p.Width-left-right, p.Height-top-bottom)
 	p.axes()
 	p.stretch()
 	p.limits()
@@ -67,7 +67,7 @@ func (p *plot) curve() {
 	if len(p.Line) == 0 {
 		return
 	}
-	p.put(`<g clip-path="url(#%s)">`, html.EscapeString(p.id))
+	p.put(`<g clip-path="url(#%s)">`, p.id)
 	if len(p.Low) > 0 && len(p.High) == len(p.Low) && len(p.Low) <= len(p.At) {
 		p.put(`<path d="%s%sZ" fill="var(--%s)" fill-opacity="0.18"/>`, p.path(p.High, false, 'M'), p.path(p.Low, true, 'L'), p.Hue)
 	}

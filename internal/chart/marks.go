@@ -28,10 +28,10 @@ func (p *plot) stretch() {
 	}
 	from, to := math.Max(p.x(s.From), left), math.Min(p.x(s.To), float64(p.Width-right))
 	base := float64(p.Height - bottom)
-	if to <= from {
+	if to < from {
 		return
 	}
-	p.put(`<g clip-path="url(#%s)">`, p.id)
+	var hatch svg
 	for x := from - base; x < to; x += 8 {
 		// A slanted line of the stretch's own width, cut at its sides by hand:
 		// a pattern would need another name on the page.
@@ -45,10 +45,10 @@ func (p *plot) stretch() {
 			x2 = to
 		}
 		if x1 < x2 {
-			p.line(x1, y1, x2, y2, stroke("hair"))
+			hatch.put("M%.1f %.1fL%.1f %.1f", x1, y1, x2, y2)
 		}
 	}
-	p.put("</g>")
+	p.put(`<path d="%s" %s/>`, hatch.b.String(), stroke("hair"))
 	p.line(from, top, from, base, stroke("rule"))
 	p.line(to, top, to, base, stroke("rule"))
 	p.beside(to+8, from, top+12, s.Text, s.Note)
@@ -61,6 +61,11 @@ func (p *plot) beside(x, other, y float64, name, note string) {
 	if leftRoom := other - 8 - left; textWidth(name) > room && leftRoom > room {
 		x, anchor, room = other-8, "end", leftRoom
 	}
+	p.say(x, y, anchor, room, name, note)
+}
+
+// say writes a name and a note below it, broken to the room there is.
+func (p *plot) say(x, y float64, anchor string, room float64, name, note string) {
 	for _, t := range []struct{ text, class string }{{name, "label halo"}, {note, "tick2 halo"}} {
 		if t.text == "" {
 			continue
@@ -89,19 +94,9 @@ func (p *plot) bracket() {
 	if y1-y2 < 2*textHeight+16 {
 		return // too short to name; the text below the chart says it
 	}
-	at, room := x+10, float64(p.Width-right)-x-10
-	y := y1 - 20
-	note := broken(b.Note, room)
-	name := broken(b.Text, room)
-	y -= float64((len(note) + len(name) - 2) * textHeight)
-	for _, line := range name {
-		p.text(at, y, "start", "label halo", line)
-		y += textHeight
-	}
-	for _, line := range note {
-		p.text(at, y, "start", "tick2 halo", line)
-		y += textHeight
-	}
+	room := float64(p.Width-right) - x - 10
+	more := len(broken(b.Text, room)) + len(broken(b.Note, room)) - 2
+	p.say(x+10, y1-20-float64(more*textHeight), "start", room, b.Text, b.Note)
 }
 
 // point draws the formula itself: an open circle with its whisker in ink.

@@ -17,7 +17,8 @@ func nearest(typed string, names []string) []string {
 	var found []near
 	for _, n := range names {
 		low := strings.ToLower(n)
-		far := slips(typed, low)
+		// The last part of a dotted name is what people remember.
+		far := min(slips(typed, low), slips(typed, low[strings.LastIndexAny(low, "./")+1:]))
 		if typed != "" && strings.Contains(low, typed) {
 			far = 0
 		}

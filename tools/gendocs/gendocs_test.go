@@ -9,6 +9,7 @@ import (
 	"testing"
 
 	"levigate/rules"
+	"levigate/tools/newrule/skeleton"
 	"levigate/work"
 )
 
@@ -41,9 +42,13 @@ func TestEveryDeclarationIsOnItsPage(t *testing.T) {
 	}
 }
 
+// denials are the sentences that may hold a forbidden word, because they say
+// that nothing of the kind is said.
+var denials = strings.NewReplacer("None of them says that a product needs no preservative.", "")
+
 func TestPagesPromiseNothing(t *testing.T) {
 	for _, p := range pages() {
-		for _, word := range rules.NeverSaid(p.text) {
+		for _, word := range rules.NeverSaid(denials.Replace(p.text)) {
 			t.Errorf("docs/%s says %q", p.name, word)
 		}
 	}
@@ -75,7 +80,7 @@ func TestCheckNamesWhatDiffers(t *testing.T) {
 // A package that declares methods or checks and is not in this program would be
 // missing from the pages without a word.
 func TestEveryPackageThatDeclaresIsHere(t *testing.T) {
-	root, err := moduleRoot()
+	root, err := skeleton.Root()
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -17,6 +17,8 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+
+	"levigate/tools/newrule/skeleton"
 )
 
 func main() {
@@ -26,7 +28,7 @@ func main() {
 }
 
 func run(check bool, out, log io.Writer) int {
-	root, err := moduleRoot()
+	root, err := skeleton.Root()
 	if err != nil {
 		fmt.Fprintln(log, "gendocs:", err)
 		return 2
@@ -99,22 +101,4 @@ func differing(dir string, pages []page) ([]string, error) {
 		}
 	}
 	return out, nil
-}
-
-// moduleRoot is the folder with go.mod at or above the one we run in.
-func moduleRoot() (string, error) {
-	dir, err := os.Getwd()
-	if err != nil {
-		return "", err
-	}
-	for {
-		if _, err := os.Stat(filepath.Join(dir, "go.mod")); err == nil {
-			return dir, nil
-		}
-		above := filepath.Dir(dir)
-		if above == dir {
-			return "", errors.New("no go.mod at or above the folder this runs in")
-		}
-		dir = above
-	}
 }

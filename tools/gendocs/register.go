@@ -5,4 +5,5 @@ package main
 import (
 	_ "levigate/calc/water"
 	_ "levigate/internal/assess"
+	_ "levigate/internal/validation"
 )
