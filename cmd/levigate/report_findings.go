@@ -35,7 +35,7 @@ func (r report) stops(a *levigate.Assessment) {
 	for i := range a.Findings {
 		if f := &a.Findings[i]; f.Blocks() {
 			mark := groups[0].sign + " must be settled before release:"
-			text := render.Prose(mark+" "+f.Rule+", "+f.Name+", "+places(f.At), width, "", "  ")
+			text := render.Prose(mark+" "+strings.TrimSuffix(f.Rule+", "+f.Name+", "+places(f.At), ", "), width, "", "  ")
 			fmt.Fprint(r, "\n"+r.ink.red(mark)+strings.TrimPrefix(text, mark))
 		}
 	}

@@ -21,6 +21,7 @@ type shelf struct {
 }
 
 func (s shelf) Sheets(context.Context) ([]Sheet, error) { return s.sheets, s.err }
+func (s shelf) Demo() bool                              { return true }
 func (s shelf) Stamp() string                           { return "levigate test" }
 func (s shelf) Sheet(_ context.Context, name string) (*Sheet, error) {
 	for i := range s.sheets {

@@ -2,6 +2,7 @@ package api
 
 import (
 	"html/template"
+	"slices"
 	"strings"
 
 	"levigate"
@@ -29,7 +30,7 @@ func chartsOf(a *levigate.Assessment) []drawn {
 	if c := curve(a, "water.isotherm"); c != nil {
 		out = append(out, draw(c, "Moisture curve", "g of water that 100 g of the formula hold", moisture(a, c)))
 	}
-	if c := curve(a, "structure.rinse"); c != nil {
+	if c := curve(a, "structure.rinse"); c != nil && slices.Max(c.High) > 0 {
 		d := draw(c, "Rinse path", "crowding as water comes in", rinse(a, c))
 		out = append(out, withActivity(a, d))
 	} else if c := curve(a, "water.rinse"); c != nil {

@@ -15,6 +15,12 @@ type entry struct {
 	Problem                    string
 }
 
+// indexPage is the list, and whether its formulas are made up.
+type indexPage struct {
+	Demo    bool
+	Entries []entry
+}
+
 func (s *server) index(w http.ResponseWriter, r *http.Request) {
 	sheets, err := s.workshop.Sheets(r.Context())
 	if err != nil {
@@ -25,7 +31,7 @@ func (s *server) index(w http.ResponseWriter, r *http.Request) {
 	for i := range sheets {
 		entries[i] = entryOf(&sheets[i])
 	}
-	s.render(w, r, http.StatusOK, "index.html", "Formulas", entries)
+	s.render(w, r, http.StatusOK, "index.html", "Formulas", indexPage{s.workshop.Demo(), entries})
 }
 
 func entryOf(s *Sheet) entry {

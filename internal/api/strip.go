@@ -3,6 +3,7 @@ package api
 import (
 	"html/template"
 	"math"
+	"slices"
 	"strings"
 
 	"levigate"
@@ -51,7 +52,7 @@ func stripOf(a *levigate.Assessment) ([]stripFigure, error) {
 			continue
 		}
 		shown := *f
-		if f.ID == "water.reserve" && f.Value < 0 {
+		if f.ID == "water.reserve" && f.High < 0 {
 			// Room that is less than none is said the other way round.
 			shown.Value, shown.Low, shown.High = -f.Value, -f.High, -f.Low
 			x.Title = "Over by"
@@ -75,12 +76,18 @@ func water(a *levigate.Assessment) (*work.Figure, chart.Whisker, string) {
 	return f, w, "per 100 g; you wrote " + quantity.Fixed(wrote, 1)
 }
 
-// writtenWater is what is declared as water.
+// writtenWater is what stands on the sheet as water: lines of water and nothing
+// else. Water declared within a blend was written as the blend.
 func writtenWater(a *levigate.Assessment) float64 {
 	var sum float64
-	for _, c := range a.Composition.Contained {
-		if c.Substance != nil && c.Substance.Kind == levigate.Water {
-			sum += c.Percent.Typical
+	for i := range a.Formula.Lines {
+		l := &a.Formula.Lines[i]
+		m := l.Match.Material
+		if m == nil || len(m.Declared) == 0 {
+			continue
+		}
+		if !slices.ContainsFunc(m.Declared, func(s levigate.Share) bool { return !s.IsWater() }) {
+			sum += l.Percent.Float()
 		}
 	}
 	return sum
@@ -100,7 +107,7 @@ func room(a *levigate.Assessment) (*work.Figure, chart.Whisker, string) {
 		return oil, axisTo(oil, 1, 5, 25), "then free drops at activity 1"
 	}
 	note := "before 0.60"
-	if f != nil && f.Value < 0 {
+	if f != nil && f.High < 0 {
 		note = "counted to 0.60"
 	}
 	if next := a.Figures.Get("water.reserve-075"); next != nil && next.State != work.Missing && next.Value > 0 {

@@ -12,6 +12,8 @@ type Workshop interface {
 	// Sheet gives one formula by name, with curves and workings. A name that
 	// is not there is a levigate.Error with code NotFound.
 	Sheet(ctx context.Context, name string) (*Sheet, error)
+	// Demo reports whether the formulas are the made-up ones.
+	Demo() bool
 	// Stamp says what answers are made with.
 	Stamp() string
 }

@@ -87,7 +87,7 @@ func TestMeasuredSolutionsAsFormulas(t *testing.T) {
 		"scatchard1938 glycerol": 0.001, "miner1953-hygrostat glycerol": 0.006, "guendouzi2001 potassium chloride": 0.0015,
 		"robinson1934 sucrose": 0.003, "crc-concentrative sucrose": 0.003, "scatchard1938 urea": 0.003, "crc-concentrative urea": 0.003,
 		"zaoui2016 1,3-propanediol": 0.014, "ebrahimi2016 xylitol": 0.001, "ebrahimi2016 glucose": 0.001, "crc-concentrative glucose": 0.001,
-		"crc-concentrative mannitol": 0.001,
+		"crc-concentrative mannitol":          0.001,
 		"held2014 glycine potassium chloride": 0.006, "held2014 proline potassium chloride": 0.006,
 	} {
 		k := by[key]

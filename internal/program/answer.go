@@ -53,8 +53,11 @@ func sides(f *work.Figure) string {
 }
 
 // roomFor says how much water the product takes up before 0.60, or by how much
-// it is over.
+// it is over; where the band holds both, it says that.
 func roomFor(f *work.Figure) string {
+	if f.Low < 0 && f.High >= 0 {
+		return fmt.Sprintf("Whether there is room for water before 0.60 cannot be told: %s g (%s) per 100 g.", render.Value(f), render.Interval(f))
+	}
 	if f.Value < 0 {
 		over := *f
 		over.Value, over.Low, over.High = -f.Value, -f.High, -f.Low

@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"levigate"
+	"levigate/examples"
 	"levigate/formulafile"
 	"levigate/internal/api"
 )
@@ -49,6 +50,9 @@ func (p *Program) Sheet(ctx context.Context, name string) (*api.Sheet, error) {
 	}
 	return nil, &levigate.Error{Code: levigate.NotFound, Message: "no formula is called " + quoted(name), Help: "the list of formulas names those there are"}
 }
+
+// Demo reports whether the workshop is the embedded one.
+func (p *Program) Demo() bool { return p.Folder == fs.FS(examples.Files) }
 
 // Stamp is what the foot of a page says it was made with.
 func (p *Program) Stamp() string {

@@ -27,7 +27,7 @@ func methodsPage() string {
 
 func method(s *sheet, m *work.Method) {
 	s.heading(3, "%s", m.ID)
-	s.paragraph("**%s**, in %s.", inline(m.Title), unit(m.Unit))
+	s.paragraph("**%s.** Gives %s.", inline(m.Title), unit(m.Unit))
 	if m.Kind == work.Equation {
 		s.mono([]string{m.Text})
 	} else {
@@ -35,7 +35,7 @@ func method(s *sheet, m *work.Method) {
 	}
 	var rows [][]string
 	for _, y := range m.Symbols {
-		rows = append(rows, []string{y.Name, y.Means, unit(y.Unit), quantity.Significant(y.Min, 4), quantity.Significant(y.Max, 4)})
+		rows = append(rows, []string{y.Name, y.Means, unit(y.Unit), trimmed(quantity.Significant(y.Min, 4)), trimmed(quantity.Significant(y.Max, 4))})
 	}
 	s.table([]string{"Symbol", "Means", "Unit", "From", "To"}, rows)
 	s.paragraph("Accuracy: %s.", strings.TrimSuffix(inline(m.Accuracy), "."))
@@ -48,7 +48,7 @@ func method(s *sheet, m *work.Method) {
 // unit is a unit in words where it would look like a number.
 func unit(u quantity.Unit) string {
 	if u == quantity.One {
-		return "no unit"
+		return "a plain number"
 	}
 	return string(u)
 }

@@ -25,7 +25,7 @@ func (s *Sheet) OpenLines() {
 			continue
 		}
 		l.Opened = Open(m)
-		l.Water, l.WaterCause = m.Water, &l.Opened.Water
+		l.Water, l.WaterCause = l.Opened.Material.Water, &l.Opened.Water
 		l.Density = &l.Opened.Density
 		l.Sits = m.Sits
 		if fl.Sits != "" {

@@ -131,15 +131,21 @@ func run(s *part.Sheet) {
 			missing = append(missing, l.Material.Name)
 		}
 	}
-	if len(missing) > 0 {
-		why := "needs a density for " + strings.Join(missing, ", ")
+	v := volumes(s)
+	why := ""
+	switch {
+	case len(missing) > 0:
+		why = "needs a density for " + strings.Join(missing, ", ")
+	case v.total() == 0:
+		why = "no line has a percentage"
+	}
+	if why != "" {
 		s.Figures = append(s.Figures,
 			work.None("structure.density", "Density without air", quantity.GramPerML, Density, why),
 			work.None("structure.internal-fraction", "Crowding (oil share by volume)", quantity.One, Crowding, why),
 			work.None("structure.grain-fraction", "Grains by volume", quantity.One, Grains, why))
 		return
 	}
-	v := volumes(s, -1, 0)
 	density(s, v)
 	volumesByKind(s, v)
 	crowding(s, v)
@@ -149,20 +155,13 @@ func run(s *part.Sheet) {
 	}
 }
 
-// volumes adds the lines' volumes, with the density of one line set otherwise
-// (−1 for none).
-func volumes(s *part.Sheet, moved int, density float64) fractions {
+// volumes adds the volumes of the lines that have a density.
+func volumes(s *part.Sheet) fractions {
 	var v fractions
 	for i := range s.Lines {
-		l := &s.Lines[i]
-		if l.Grams == 0 {
-			continue
+		if l := &s.Lines[i]; l.Opened != nil && l.Density.Mid > 0 {
+			v.add(l, s.Formula.Lines[l.Index].Sits, volume(l.Grams, l.Density.Mid))
 		}
-		d := l.Density.Mid
-		if i == moved {
-			d = density
-		}
-		v.add(l, s.Formula.Lines[l.Index].Sits, volume(l.Grams, d))
 	}
 	return v
 }

@@ -192,9 +192,17 @@ func resolve(lib levigate.Library, iso *levigate.Isotherm) *levigate.Isotherm {
 	if sub, ok := lib.Substance(iso.Name); ok {
 		return sub.Isotherm
 	}
-	// A raw material may be like another one that has an isotherm of its own.
-	if m := lib.Find(iso.Name, nil).Material; m != nil && m.Isotherm != nil && m.Isotherm.Model != "" {
+	// A raw material may be like another one: that one's own isotherm, or that
+	// of the one substance it is.
+	m := lib.Find(iso.Name, nil).Material
+	switch {
+	case m == nil:
+		return nil
+	case m.Isotherm != nil && m.Isotherm.Model != "":
 		return m.Isotherm
+	}
+	if dry := m.DryShares(); len(dry) == 1 && dry[0].Substance != nil {
+		return dry[0].Substance.Isotherm
 	}
 	return nil
 }
