@@ -3,6 +3,7 @@ module levigate
 go 1.26
 
 require (
+	github.com/alecthomas/kong v1.17.0
 	github.com/goccy/go-yaml v1.19.2
 	github.com/quagmt/udecimal v1.10.1
 	github.com/santhosh-tekuri/jsonschema/v6 v6.0.3
@@ -10,7 +11,4 @@ require (
 	pgregory.net/rapid v1.3.0
 )
 
-require (
-	github.com/alecthomas/kong v1.17.0 // indirect
-	golang.org/x/text v0.23.0 // indirect
-)
+require golang.org/x/text v0.23.0 // indirect

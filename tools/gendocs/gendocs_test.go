@@ -42,13 +42,9 @@ func TestEveryDeclarationIsOnItsPage(t *testing.T) {
 	}
 }
 
-// denials are the sentences that may hold a forbidden word, because they say
-// that nothing of the kind is said.
-var denials = strings.NewReplacer("None of them says that a product needs no preservative.", "")
-
 func TestPagesPromiseNothing(t *testing.T) {
 	for _, p := range pages() {
-		for _, word := range rules.NeverSaid(denials.Replace(p.text)) {
+		for _, word := range rules.NeverSaid(p.text) {
 			t.Errorf("docs/%s says %q", p.name, word)
 		}
 	}
