@@ -57,7 +57,13 @@ func Shown(v, low, high float64, u Unit) (value, lo, hi string) {
 	min, max := decimalsOf(u)
 	n := max
 	if half := (high - low) / 2; half > 0 {
-		n = clamp(int(math.Ceil(-math.Log10(half))), min, max)
+		n = int(math.Ceil(-math.Log10(half)))
+		if a := math.Abs(v); a > 0 && a < 1 && math.Min(v-low, high-v) < 0.55*a {
+			// A long upper tail would leave one digit of a small value whose lower
+			// end is known better than that.
+			n = int(math.Max(float64(n), math.Ceil(1-math.Log10(a))))
+		}
+		n = clamp(n, min, max)
 	}
 	return Fixed(v, n), Fixed(low, n), Fixed(high, n)
 }

@@ -71,7 +71,7 @@ var _ = register(Rule{
 			Name: "a balm filled with damp starch",
 			Given: sheet(oily(), figure("water.oil-dissolved", 1.30, 1.10, 1.50), figure("water.oil-capacity", 0.29, 0.14, 0.59),
 				figure("water.oil-room", -1.01, -1.26, -0.64)),
-			Want: "W05 warn: Oil surrounds everything and holds 1.0 (0.6–1.3) g more water per 100 g than the oils dissolve (1.3 (1.1–1.5) g of 0.3 (0.1–0.6) g): free drops at activity 1 are to be expected.\n" +
+			Want: "W05 warn: Oil surrounds everything and holds 1.0 (0.6–1.3) g more water per 100 g than the oils dissolve (1.3 (1.1–1.5) g of 0.29 (0.14–0.59) g): free drops at activity 1 are to be expected.\n" +
 				"  help: dry the powders and waxes, or leave out what brings the water\n" +
 				"  at: figures/water.oil-room\n",
 		},

@@ -39,7 +39,12 @@ func brought(grams, waterPercent float64) float64 { return grams * waterPercent 
 func run(s *part.Sheet) {
 	declare(s)
 	hold(s)
-	s.Figures = append(s.Figures, total(s))
+	water := total(s)
+	if water.State != work.Missing {
+		// One band for one thing: lots are not all wet at once.
+		s.Composition.Held[0].Grams = levigate.Range{Typical: water.Value, Low: water.Low, High: water.High}
+	}
+	s.Figures = append(s.Figures, water)
 }
 
 // declare adds the declared shares of all lines by substance, by falling

@@ -75,13 +75,14 @@ func gradeOf(m *levigate.Material, field string) cite.Grade {
 	if !ok {
 		return m.Grade
 	}
-	switch p.Mark {
-	case cite.Read:
+	switch {
+	case p.From.Key == "levigate-judgement":
+		return cite.Assumed
+	case p.Mark == cite.Read:
 		return cite.Compiled
-	case cite.CommonPractice:
-		return cite.Estimated
 	}
-	return cite.Assumed
+	// A typical value of the trade, recalled or not, is an estimate.
+	return cite.Estimated
 }
 
 // kindOf says which of the product's volumes a raw material fills: by the
