@@ -127,67 +127,91 @@ func (s *Sum) alone(i int, a float64) (w, slope float64) {
 	return k * w, k * slope
 }
 
+const lowest, highest = 1e-6, 1 - 1e-9
+
 // Activity is the a at which the formula holds the water given: 1 when even at
 // a → 1 it holds less (free water), 0 when there is none. Crystals make the sum
 // jump at saturation; the root is then the activity of the jump.
-func (s *Sum) Activity(total float64) float64 { return s.ActivityAbove(lowest, total) }
-
-const lowest, highest = 1e-6, 1 - 1e-9
-
-// ActivityAbove is Activity where the root is known to lie above an activity:
-// more water was added. It starts from there.
-func (s *Sum) ActivityAbove(lo, total float64) float64 {
+func (s *Sum) Activity(total float64) float64 {
 	if total <= 0 {
 		return 0
 	}
-	hi := float64(highest)
 	var osmoles float64
 	for i := range s.Holders {
 		osmoles += s.Holders[i].Osmoles * s.Solution
 	}
 	if osmoles == 0 {
 		// Powders and oils are full at 1; what is beyond that is free water.
-		if w, _ := s.Water(hi); w <= total {
+		if w, _ := s.Water(highest); w <= total {
 			return 1
 		}
 	}
 	// For an ideal solution ln W is a straight line in logit(a), so Newton's
 	// rule in those variables starts nearly right; a bracket keeps it safe.
 	a := 0.5
-	if lo > lowest {
-		a = lo
-	} else if osmoles > 0 {
+	if osmoles > 0 {
 		nw := total / MolarMassWater
 		a = nw / (nw + osmoles)
 	}
-	target := math.Log(total)
+	a, _, _ = s.root(lowest, highest, a, total)
+	return a
+}
+
+// step goes from an activity and what is held there to where the total would
+// be held, by Newton's rule in ln W and logit(a); ok is false where the sum
+// gives no slope.
+func step(a, w, dw, total float64) (next, logit float64, ok bool) {
+	if !(w > 0 && dw > 0) {
+		return 0, 0, false
+	}
+	logit = math.Log(total/w) * w / (dw * a * (1 - a))
+	e := math.Exp(-logit) * (1 - a) / a
+	return 1 / (1 + e), logit, true
+}
+
+// root solves for the total inside a bracket, from a first guess. It also
+// gives what was held, and its slope, where the sum was last looked at.
+func (s *Sum) root(lo, hi, a, total float64) (at, w, dw float64) {
 	for range 200 {
 		a = math.Min(math.Max(a, lo), hi)
-		w, dw := s.Water(a)
+		w, dw = s.Water(a)
 		switch {
 		case w < total:
 			lo = a
 		case w > total:
 			hi = a
 		default:
-			return a
+			return a, w, dw
 		}
 		if hi-lo < 1e-13 {
-			return a
+			return a, w, dw
 		}
-		next := (lo + hi) / 2
-		if w > 0 && dw > 0 {
-			step := (target - math.Log(w)) * w / (dw * a * (1 - a))
-			x := math.Log(a/(1-a)) + step
-			if t := 1 / (1 + math.Exp(-x)); t > lo && t < hi {
-				// Newton doubles the right digits: what is left of 1e-7 is below 1e-13.
-				if math.Abs(t-a) < 1e-7*(1-a) {
-					return t
-				}
-				next = t
-			}
+		next, logit, ok := step(a, w, dw, total)
+		switch {
+		case !ok || !(next > lo && next < hi):
+			a = (lo + hi) / 2
+		case math.Abs(logit) < 1e-4:
+			// Newton squares what is left: below 1e-8 of a.
+			return next, w + dw*(next-a), dw
+		default:
+			a = next
 		}
-		a = next
 	}
-	return a
+	return a, w, dw
+}
+
+// Path gives the activity at each of a rising list of totals, each found from
+// the one before.
+func (s *Sum) Path(totals, at []float64) {
+	var a, w, dw float64
+	for i, total := range totals {
+		guess, _, ok := step(a, w, dw, total)
+		if i == 0 || !ok || a <= 0 || a >= highest {
+			a = s.Activity(total)
+			w, dw = s.Water(a)
+		} else {
+			a, w, dw = s.root(a, highest, guess, total)
+		}
+		at[i] = a
+	}
 }

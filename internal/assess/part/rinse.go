@@ -6,7 +6,7 @@ var RinseGrid = rinseGrid()
 
 func rinseGrid() []float64 {
 	var out []float64
-	for _, s := range []struct{ from, to, step float64 }{{0, 20, 1}, {20, 50, 5}, {50, 100, 10}, {100, 900, 100}} {
+	for _, s := range []struct{ from, to, step float64 }{{0, 10, 1}, {10, 20, 2}, {20, 50, 5}, {50, 100, 10}, {100, 900, 100}} {
 		for x := s.from; x < s.to; x += s.step {
 			out = append(out, x)
 		}

@@ -46,18 +46,14 @@ func square(x float64) float64 { return x * x }
 
 // rinse draws the path from the tube to the sink: water added against the
 // activity.
-func (y *system) rinse(a float64) {
+func (y *system) rinse() {
 	grid := part.RinseGrid
 	at := make([]float64, len(grid))
-	last := a
+	totals := make([]float64, len(grid))
 	for i, x := range grid {
-		if i == 0 || last <= 0 {
-			last = y.sum.Activity(y.total + x)
-		} else {
-			last = y.sum.ActivityAbove(last, y.total+x)
-		}
-		at[i] = last
+		totals[i] = y.total + x
 	}
+	y.sum.Path(totals, at)
 	f := y.look(at)
 	down, up := make([]float64, len(grid)), make([]float64, len(grid))
 	f.each(func(_ *work.Cause, low, high []delta, lw, hw float64) {

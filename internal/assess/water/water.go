@@ -74,7 +74,7 @@ func run(s *part.Sheet) {
 	y.crystals(a)
 	if s.Curves {
 		y.isotherm(a, f.pinned)
-		y.rinse(a)
+		y.rinse()
 	}
 }
 
