@@ -13,9 +13,9 @@ import (
 // isotherm draws the formula's moisture curve: what it holds against activity,
 // with the growth limits and its own point on it.
 func (y *system) isotherm(a float64, pinned *work.Cause) {
-	grid := make([]float64, 0, 49)
-	for i := 1; i <= 49; i++ {
-		grid = append(grid, float64(i)/50)
+	grid := make([]float64, 33) // 0.02 to 0.98
+	for i := range grid {
+		grid[i] = float64(2+3*i) / 100
 	}
 	f := y.look(grid)
 	down, up := make([]float64, len(grid)), make([]float64, len(grid))
