@@ -78,8 +78,26 @@ func (s *Sum) dissolve(most, dissolved *[maxHolders]float64) {
 	}
 }
 
-// Undissolved is the grams of each holder that stand as crystals at a.
-func (s *Sum) Undissolved(a float64) []float64 {
+// Undissolved is the grams of each holder that stand as crystals when the sum
+// holds the total at activity a. Where the sum jumps at a, the crystals of the
+// lower side are dissolved as far as the total reaches into the jump.
+func (s *Sum) Undissolved(a, total float64) []float64 {
+	const hair = 1e-8
+	below, above := s.crystals(a-hair), s.crystals(a+hair)
+	low, _ := s.Water(a - hair)
+	high, _ := s.Water(a + hair)
+	share := 1.0
+	if high-low > 1e-5*total {
+		share = math.Min(1, math.Max(0, (total-low)/(high-low)))
+	}
+	for i := range below {
+		below[i] += share * (above[i] - below[i])
+	}
+	return below
+}
+
+// crystals is the grams of each holder beyond what dissolves at a.
+func (s *Sum) crystals(a float64) []float64 {
 	out := make([]float64, len(s.Holders))
 	var w, dw [maxHolders]float64
 	n := s.solve(a, &w, &dw)

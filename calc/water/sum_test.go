@@ -51,7 +51,7 @@ func TestCrystalsTogether(t *testing.T) {
 		}
 		last = a
 	}
-	left := s.Undissolved(first)
+	left := s.Undissolved(first, 0.5)
 	if left[0]+left[1] <= 0 {
 		t.Errorf("at %g both should hold crystals back, got %v", first, left)
 	}
@@ -69,5 +69,18 @@ func BenchmarkActivityTenSolutes(b *testing.B) {
 	b.ReportAllocs()
 	for b.Loop() {
 		s.Activity(12)
+	}
+}
+
+// Twice the salt that the water dissolves leaves half of it as crystals.
+func TestUndissolvedInTheJump(t *testing.T) {
+	s := Sum{Solution: 1, Holders: []Holder{holderOf(lawSalt, 10, true)}}
+	w, _ := s.Holders[0].Curve.Water(lawSalt.Saturation)
+	total := 5 * w
+	if left := s.Undissolved(s.Activity(total), total); math.Abs(left[0]-5) > 1e-3 {
+		t.Errorf("%g g of salt left, want 5", left[0])
+	}
+	if left := s.Undissolved(s.Activity(30*w), 30*w); left[0] != 0 {
+		t.Errorf("%g g of salt left in plenty of water", left[0])
 	}
 }

@@ -232,7 +232,7 @@ const molarMassWater = 18.0153 // g/mol, IUPAC 2021
 var (
 	mixing = work.Cause{Key: "method/mixing", Name: "the mixing rule (isotherms add)", Low: -0.02, High: 0.02,
 		Grade: cite.Estimated, Settle: "measure the water activity of the finished product in a closed cup at 25 °C"}
-	mixingHard = work.Cause{Key: "method/mixing", Name: "the mixing rule, with honey or salts", Low: -0.03, High: 0.03,
+	mixingHard = work.Cause{Key: "method/mixing", Name: "the mixing rule, with honey, salts or a blend of esters", Low: -0.03, High: 0.03,
 		Grade: cite.Estimated, Settle: mixing.Settle}
 	tempered = work.Cause{Key: "method/temperature", Name: "temperature outside 5 to 40 °C",
 		Grade: cite.Assumed, Settle: "measure at that temperature"}
@@ -275,13 +275,14 @@ func mixTaper(a float64) float64 {
 // mixes is the mixing rule's cause, nil where nothing mixes: one substance's
 // own curve needs no rule.
 func (f *field) mixes() *work.Cause {
-	n, hard := 0, f.honey
+	// Two esters or more are a blend: how they share the polyol is less known.
+	n, hard := 0, f.honey || len(f.heads) > 1
 	for h := range f.holders {
 		if f.sum.Holders[h].Grams <= 0 || f.holders[h].kind == levigate.Oil {
 			continue
 		}
 		n++
-		hard = hard || f.holders[h].iso.Ions > 1
+		hard = hard || f.holders[h].iso.Ions > 1 && f.sum.Holders[h].Grams >= 0.1
 	}
 	switch {
 	case n < 2:

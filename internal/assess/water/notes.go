@@ -112,7 +112,7 @@ func (y *system) second(a float64) (float64, bool) {
 
 // crystals adds what stays undissolved to what the formula holds.
 func (y *system) crystals(a float64) {
-	for h, g := range y.sum.Undissolved(a) {
+	for h, g := range y.sum.Undissolved(a, y.total) {
 		if g < 0.005 {
 			continue
 		}

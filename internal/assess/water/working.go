@@ -1,6 +1,7 @@
 package water
 
 import (
+	"math"
 	"slices"
 	"strings"
 
@@ -18,7 +19,11 @@ func (y *system) recordActivity(rec *work.Recorder, f *work.Figure) {
 	rec.Say("%s g of water per 100 g are shared out so that everything has one activity; at %s everything together holds just that.",
 		quantity.Fixed(y.total, 3), quantity.Fixed(a, 3))
 	held := y.terms(rec, a)
-	rec.Say("residual: %s held − %s present = %s g", quantity.Fixed(held, 4), quantity.Fixed(y.total, 4), quantity.Significant(held-y.total, 2))
+	if math.Abs(held-y.total) > 1e-4*y.total {
+		y.jump(rec, a)
+	} else {
+		rec.Say("residual: %s held − %s present = %s g", quantity.Fixed(held, 4), quantity.Fixed(y.total, 4), quantity.Significant(held-y.total, 2))
+	}
 	if y.sum.Solution != 1 {
 		rec.Say("a reading calibrates the solution: it holds %s times what its curves say", quantity.Fixed(y.sum.Solution, 3))
 	}
@@ -56,6 +61,20 @@ func growth(rec *work.Recorder, f *work.Figure) {
 		t.Rows = append(t.Rows, []string{g.Organism, g.Kind, floor, says, g.From.From.String() + ", " + g.From.Mark.String()})
 	}
 	rec.Show("lowest activity at which growth was reported; low activity stops growth and does not kill", &t)
+}
+
+// jump says that the sum jumps at a, because crystals dissolve there.
+func (y *system) jump(rec *work.Recorder, a float64) {
+	const hair = 1e-8
+	low, _ := y.sum.Water(a - hair)
+	high, _ := y.sum.Water(a + hair)
+	rec.Say("at %s crystals dissolve: the sum jumps from %s to %s g, and the %s g present lie between; the activity stays here until all are dissolved",
+		quantity.Fixed(a, 4), quantity.Fixed(low, 2), quantity.Fixed(high, 2), quantity.Fixed(y.total, 2))
+	for h, g := range y.sum.Undissolved(a, y.total) {
+		if g >= 0.005 {
+			rec.Say("%s: %s g stay as crystals and hold nothing", y.holders[h].name, quantity.Fixed(g, 2))
+		}
+	}
 }
 
 // recordReserve writes down a room for water.
