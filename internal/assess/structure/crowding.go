@@ -2,6 +2,7 @@ package structure
 
 import (
 	"levigate"
+	"levigate/calc/structure"
 	"levigate/cite"
 	"levigate/internal/assess/part"
 	"levigate/quantity"
@@ -20,10 +21,10 @@ func crowding(s *part.Sheet, v fractions) {
 		if s.Continuous == levigate.NoLiquid {
 			why = "not applicable: there is no liquid"
 		}
-		s.Figures = append(s.Figures, work.None(id, title, quantity.One, Crowding, why))
+		s.Figures = append(s.Figures, work.None(id, title, quantity.One, structure.MethodInternalFraction, why))
 		return
 	}
-	f := work.Figure{ID: id, Title: title, Unit: quantity.One, State: work.Good, Method: Crowding, Sources: Crowding.Sources}
+	f := work.Figure{ID: id, Title: title, Unit: quantity.One, State: work.Good, Method: structure.MethodInternalFraction, Sources: structure.MethodInternalFraction.Sources}
 	moves, grade := each(s, v, fractions.droplets)
 	f.Grade = grade
 	mid := v.droplets()
@@ -34,6 +35,8 @@ func crowding(s *part.Sheet, v fractions) {
 	f.SetBand(mid, kept(moves), 0, 1)
 	if rec := s.Recorder(title); rec.On() {
 		rec.Say("oil %s mL, polar liquid %s mL, fine powder %s mL, grains %s mL per 100 g", ml(v.oil), ml(v.polar), ml(v.powder+v.inOil+v.inPolyol), ml(v.grain))
+		rec.Equation(structure.MethodInternalFraction, mid,
+			work.Input{Value: v.oil + v.inOil, Grade: grade, From: "the lines below"}, work.Input{Value: v.polar + v.inPolyol, Grade: grade, From: "the lines below"})
 		rec.Say("droplets only %s; fine powder in the polyol %s; fine powder in the oil %s", two(mid), two(v.withPowder(0, 1)), two(v.withPowder(1, 0)))
 		record(rec, s, v)
 		f.Working = rec.Step()
@@ -42,11 +45,13 @@ func crowding(s *part.Sheet, v fractions) {
 }
 
 func grains(s *part.Sheet, v fractions) {
-	f := work.Figure{ID: "structure.grain-fraction", Title: "Grains by volume", Unit: quantity.One, State: work.Good, Method: Grains, Sources: Grains.Sources}
+	f := work.Figure{ID: "structure.grain-fraction", Title: "Grains by volume", Unit: quantity.One, State: work.Good, Method: structure.MethodGrainFraction, Sources: structure.MethodGrainFraction.Sources}
 	var moves []work.Move
 	moves, f.Grade = each(s, v, fractions.grains)
 	f.SetBand(v.grains(), kept(moves), 0, 1)
 	if rec := s.Recorder(f.Title); rec.On() {
+		rec.Equation(structure.MethodGrainFraction, v.grains(),
+			work.Input{Value: v.grain, Grade: f.Grade, From: "the lines below"}, work.Input{Value: v.total(), Grade: f.Grade, From: "the lines below"})
 		record(rec, s, v)
 		f.Working = rec.Step()
 	}
@@ -63,7 +68,7 @@ func record(rec *work.Recorder, s *part.Sheet, v fractions) {
 			continue
 		}
 		t.Rows = append(t.Rows, []string{part.Number(l.Index), l.Material.Name, quantity.Fixed(l.Grams, 2), quantity.Fixed(l.Density.Mid, 3),
-			quantity.Fixed(volume(l.Grams, l.Density.Mid), 3), names[l.Slot()]})
+			quantity.Fixed(structure.Volume(l.Grams, l.Density.Mid), 3), names[l.Slot()]})
 	}
 	t.Foot = []string{"", "total", "100", "", quantity.Fixed(v.total(), 3), ""}
 	rec.Show("volumes", &t)

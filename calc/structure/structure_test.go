@@ -1,0 +1,9 @@
+package structure
+
+import (
+	"testing"
+
+	"levigate/work/worktest"
+)
+
+func TestMethods(t *testing.T) { worktest.Run(t) }
