@@ -5,16 +5,6 @@ import (
 	"strconv"
 )
 
-// Digits writes v with the decimals its band allows: the band's half-width
-// sets the last digit worth printing, never fewer than min nor more than max.
-func Digits(v, low, high float64, min, max int) string {
-	n := max
-	if half := (high - low) / 2; half > 0 {
-		n = int(math.Ceil(-math.Log10(half)))
-	}
-	return Fixed(v, clamp(n, min, max))
-}
-
 // Fixed writes v with n decimals and never a negative zero.
 func Fixed(v float64, n int) string {
 	s := strconv.FormatFloat(v, 'f', n, 64)

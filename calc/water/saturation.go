@@ -100,7 +100,7 @@ func (s *Sum) Undissolved(a, total float64) []float64 {
 func (s *Sum) crystals(a float64) []float64 {
 	out := make([]float64, len(s.Holders))
 	var w, dw [maxHolders]float64
-	n := s.solve(a, &w, &dw)
+	n, _ := s.solve(a, &w, &dw)
 	for i := range n {
 		h := &s.Holders[i]
 		if !h.Crystal || h.Osmoles == 0 || h.Grams == 0 {

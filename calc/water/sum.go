@@ -57,8 +57,15 @@ var Add = work.Register(&work.Method{
 // Water is what the formula holds at activity a, in grams, and how fast that
 // grows with a. The slope leaves out crystals dissolving.
 func (s *Sum) Water(a float64) (grams, slope float64) {
+	grams, slope, _ = s.total(a)
+	return grams, slope
+}
+
+// total is Water, and whether crystals stand undissolved: then the slope says
+// too little.
+func (s *Sum) total(a float64) (grams, slope float64, crystals bool) {
 	var w, dw [maxHolders]float64
-	n := s.solve(a, &w, &dw)
+	n, crystals := s.solve(a, &w, &dw)
 	for i := range n {
 		grams += w[i]
 		slope += dw[i]
@@ -68,14 +75,14 @@ func (s *Sum) Water(a float64) (grams, slope float64) {
 		grams += x
 		slope += dx
 	}
-	return grams, slope
+	return grams, slope, crystals
 }
 
 // Each writes what every holder holds at activity a and its slope, in order,
 // into g and dg.
 func (s *Sum) Each(a float64, g, dg []float64) {
 	var w, dw [maxHolders]float64
-	n := s.solve(a, &w, &dw)
+	n, _ := s.solve(a, &w, &dw)
 	copy(g, w[:n])
 	copy(dg, dw[:n])
 	for i := n; i < len(s.Holders); i++ {
@@ -83,10 +90,10 @@ func (s *Sum) Each(a float64, g, dg []float64) {
 	}
 }
 
-// solve fills in what each of the first holders holds, crystals taken off, and
-// says how many it did.
-func (s *Sum) solve(a float64, w, dw *[maxHolders]float64) int {
-	n := min(len(s.Holders), maxHolders)
+// solve fills in what each of the first holders holds, crystals taken off. It
+// says how many it did, and whether anything stands as crystals.
+func (s *Sum) solve(a float64, w, dw *[maxHolders]float64) (n int, undissolved bool) {
+	n = min(len(s.Holders), maxHolders)
 	var most [maxHolders]float64
 	crystals := false
 	for i := range n {
@@ -111,9 +118,10 @@ func (s *Sum) solve(a float64, w, dw *[maxHolders]float64) int {
 		for i := range n {
 			w[i] *= dissolved[i]
 			dw[i] *= dissolved[i]
+			undissolved = undissolved || dissolved[i] < 1
 		}
 	}
-	return n
+	return n, undissolved
 }
 
 // alone is what one holder holds, taken as dissolved.
@@ -172,9 +180,10 @@ func step(a, w, dw, total float64) (next, logit float64, ok bool) {
 // root solves for the total inside a bracket, from a first guess. It also
 // gives what was held, and its slope, where the sum was last looked at.
 func (s *Sum) root(lo, hi, a, total float64) (at, w, dw float64) {
-	for range 200 {
+	var crystals bool
+	for i := range 200 {
 		a = math.Min(math.Max(a, lo), hi)
-		w, dw = s.Water(a)
+		w, dw, crystals = s.total(a)
 		switch {
 		case w < total:
 			lo = a
@@ -188,9 +197,9 @@ func (s *Sum) root(lo, hi, a, total float64) (at, w, dw float64) {
 		}
 		next, logit, ok := step(a, w, dw, total)
 		switch {
-		case !ok || !(next > lo && next < hi):
+		case !ok || !(next > lo && next < hi) || crystals && i > 4:
 			a = (lo + hi) / 2
-		case math.Abs(logit) < 1e-4:
+		case math.Abs(logit) < 1e-4 && !crystals:
 			// Newton squares what is left: below 1e-8 of a.
 			return next, w + dw*(next-a), dw
 		default:

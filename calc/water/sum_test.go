@@ -84,3 +84,17 @@ func TestUndissolvedInTheJump(t *testing.T) {
 		t.Errorf("%g g of salt left in plenty of water", left[0])
 	}
 }
+
+// With crystals about, the root is still a root, inside and outside the jumps.
+func TestRootWithCrystals(t *testing.T) {
+	polyol := holderOf(Params{Kind: KindFloryHuggins, MolarMass: 92, R: 4.5, Chi: 0.27}, 20, false)
+	s := Sum{Solution: 1, Holders: []Holder{polyol, holderOf(lawSugar, 40, true), holderOf(lawSalt, 20, true)}}
+	for w := 1.0; w < 100; w += 0.7 {
+		a := s.Activity(w)
+		low, _ := s.Water(a - 1e-9)
+		high, _ := s.Water(a + 1e-9)
+		if low > w*(1+1e-6) || high < w*(1-1e-6) {
+			t.Errorf("%.1f g: the sum goes from %.6f to %.6f at %.9f", w, low, high, a)
+		}
+	}
+}
