@@ -106,8 +106,9 @@ func (s *Sum) crystals(a float64) []float64 {
 		if !h.Crystal || h.Osmoles == 0 || h.Grams == 0 {
 			continue
 		}
-		if full, _ := s.alone(i, a); full > 0 {
-			out[i] = h.Grams * (1 - math.Min(1, w[i]/full))
+		// w is what the dissolved part holds and what the rest has built in.
+		if full, _ := s.alone(i, a); full > h.Bound {
+			out[i] = h.Grams * (1 - math.Min(1, (w[i]-h.Bound)/(full-h.Bound)))
 		}
 	}
 	return out

@@ -20,6 +20,9 @@ type Holder struct {
 	Osmoles float64
 	// Crystal says the substance may stand undissolved below its saturation.
 	Crystal bool
+	// Bound is the grams of water built into its crystals: held while it stands
+	// undissolved, water like any other once it is dissolved.
+	Bound float64
 }
 
 // Sum is a formula's isotherm at one temperature: the isotherms of what it
@@ -116,7 +119,7 @@ func (s *Sum) solve(a float64, w, dw *[maxHolders]float64) (n int, undissolved b
 		var dissolved [maxHolders]float64
 		s.dissolve(&most, &dissolved)
 		for i := range n {
-			w[i] *= dissolved[i]
+			w[i] = w[i]*dissolved[i] + s.Holders[i].Bound*(1-dissolved[i])
 			dw[i] *= dissolved[i]
 			undissolved = undissolved || dissolved[i] < 1
 		}

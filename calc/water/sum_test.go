@@ -98,3 +98,20 @@ func TestRootWithCrystals(t *testing.T) {
 		}
 	}
 }
+
+// Crystal water is no water until its crystals dissolve: a hydrate in a dry
+// oil leaves the rest as dry as it was, and dissolved it is the anhydrous
+// solute with that much more water.
+func TestCrystalWater(t *testing.T) {
+	hydrate := holderOf(lawSugar, 20, true)
+	hydrate.Bound = 2
+	starch := Holder{Curve: ptr(NewCurve(Params{Kind: KindGAB, M0: 0.08, C: 18, K: 0.71}, 25)), Grams: 10, Factor: 1}
+	dry := Sum{Solution: 1, Holders: []Holder{hydrate, starch}}
+	plain := Sum{Solution: 1, Holders: []Holder{holderOf(lawSugar, 20, true), starch}}
+	if a, b := dry.Activity(2+0.5), plain.Activity(0.5); math.Abs(a-b) > 1e-6 {
+		t.Errorf("undissolved: %.6f with crystal water, %.6f without", a, b)
+	}
+	if a, b := dry.Activity(40), plain.Activity(40); math.Abs(a-b) > 1e-9 {
+		t.Errorf("dissolved: %.9f with crystal water, %.9f without", a, b)
+	}
+}

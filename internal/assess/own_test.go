@@ -150,3 +150,16 @@ func TestActivityRisesWithWater(t *testing.T) {
 		last = v
 	}
 }
+
+// Crystal water counts as water once dissolved and not before.
+func TestCrystalWaterWaits(t *testing.T) {
+	text := func(water string) string {
+		return "lines:\n  - {material: \"Glucose, monohydrate crystals\", percent: 22}\n  - {material: Aqua, percent: " + water +
+			"}\n  - {material: \"Sunflower oil, high-oleic, refined\", qs: true}\n"
+	}
+	wet := check(t, text("40"))
+	same := check(t, "lines:\n  - {material: Glucose, percent: 19.998}\n  - {material: Aqua, percent: 42.002}\n  - {material: \"Sunflower oil, high-oleic, refined\", qs: true}\n")
+	if a, b := value(t, wet, "water.activity"), value(t, same, "water.activity"); math.Abs(a-b) > 1e-6 {
+		t.Errorf("dissolved: %.7f as hydrate, %.7f as anhydrous glucose with its water", a, b)
+	}
+}
