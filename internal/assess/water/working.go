@@ -27,6 +27,7 @@ func (y *system) recordActivity(rec *work.Recorder, f *work.Figure) {
 	if y.sum.Solution != 1 {
 		rec.Say("a reading calibrates the solution: it holds %s times what its curves say", quantity.Fixed(y.sum.Solution, 3))
 	}
+	y.moles(rec, a)
 	if second, ok := y.second(a); ok {
 		rec.Say("cross-check by a second mixing rule, the Flory-Huggins mixture: %s", quantity.Fixed(second, 3))
 	}
@@ -61,6 +62,32 @@ func growth(rec *work.Recorder, f *work.Figure) {
 		t.Rows = append(t.Rows, []string{g.Organism, g.Kind, floor, says, g.From.From.String() + ", " + g.From.Mark.String()})
 	}
 	rec.Show("lowest activity at which growth was reported; low activity stops growth and does not kill", &t)
+}
+
+// moles shows the polar solution by moles of particles, the way an ideal
+// solution would be judged, beside what its curves say.
+func (y *system) moles(rec *work.Recorder, a float64) {
+	var held, particles float64
+	for h := range y.holders {
+		if sum := &y.sum.Holders[h]; sum.Osmoles > 0 {
+			w, _ := sum.Curve.Water(a)
+			held += w * sum.Grams * y.sum.Solution
+			particles += sum.Osmoles
+		}
+	}
+	if particles == 0 || held == 0 {
+		return
+	}
+	water := held / molarMassWater
+	all := water + particles
+	t := work.Table{Head: []string{"in the polar solution", "mol of particles per 100 g", "mole fraction"}}
+	t.Rows = append(t.Rows, []string{"water", quantity.Fixed(water, 4), quantity.Fixed(water/all, 3)})
+	for h := range y.holders {
+		if n := y.sum.Holders[h].Osmoles; n > 0 {
+			t.Rows = append(t.Rows, []string{y.holders[h].name, quantity.Fixed(n, 4), quantity.Fixed(n/all, 3)})
+		}
+	}
+	rec.Show("the polar solution by mole; an ideal solution would have the activity of water's mole fraction", &t)
 }
 
 // jump says that the sum jumps at a, because crystals dissolve there.
