@@ -163,3 +163,19 @@ func TestCrystalWaterWaits(t *testing.T) {
 		t.Errorf("dissolved: %.7f as hydrate, %.7f as anhydrous glucose with its water", a, b)
 	}
 }
+
+// One raw material on two lines is one lot: its band is that of one line.
+func TestOneLotOnTwoLines(t *testing.T) {
+	const own = `
+materials:
+  - {name: House syrup, composition: [{inci: Glycerin, percent: 80}, {inci: Aqua, percent: 20}], water: {percent: 20, low: 15, high: 26}}
+`
+	one := check(t, "lines:\n  - {material: House syrup, percent: 40}\n  - {material: \"Sunflower oil, high-oleic, refined\", qs: true}"+own)
+	two := check(t, "lines:\n  - {material: House syrup, percent: 15}\n  - {material: House syrup, percent: 25}\n  - {material: \"Sunflower oil, high-oleic, refined\", qs: true}"+own)
+	for _, id := range []string{"water.total", "water.activity", "water.reserve"} {
+		a, b := one.Figures.Get(id), two.Figures.Get(id)
+		if math.Abs(a.Low-b.Low) > 1e-9 || math.Abs(a.High-b.High) > 1e-9 {
+			t.Errorf("%s: %g–%g on one line, %g–%g on two", id, a.Low, a.High, b.Low, b.High)
+		}
+	}
+}

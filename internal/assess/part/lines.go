@@ -24,7 +24,7 @@ func (s *Sheet) OpenLines() {
 			s.Composition.Unopened = append(s.Composition.Unopened, i)
 			continue
 		}
-		l.Opened = Open(m)
+		l.Opened = s.opened(i, m)
 		l.Water, l.WaterCause = l.Opened.Material.Water, &l.Opened.Water
 		l.Density = &l.Opened.Density
 		l.Sits = m.Sits
@@ -35,6 +35,17 @@ func (s *Sheet) OpenLines() {
 			s.measured(l)
 		}
 	}
+}
+
+// opened takes a raw material apart, once where it stands on several lines: it
+// is one lot and errs one way.
+func (s *Sheet) opened(line int, m *levigate.Material) *Opened {
+	for j := range line {
+		if s.Formula.Lines[j].Match.Material == m {
+			return s.Lines[j].Opened
+		}
+	}
+	return Open(m)
 }
 
 // measured puts readings of the raw material in place of its own ranges.

@@ -23,11 +23,11 @@ type Opened struct {
 
 var opened sync.Map // *levigate.Material -> *Opened
 
-// Open takes a raw material apart. The embedded and workspace materials are
-// immutable, so the outcome is kept; a formula's own are opened afresh each
-// time, or the cache would grow with every keystroke.
+// Open takes a raw material apart. The embedded ones never change and are few,
+// so the outcome is kept; others are opened afresh each time, or the store
+// would grow with every edit.
 func Open(m *levigate.Material) *Opened {
-	if m.Origin == levigate.OfFormula {
+	if m.Origin != levigate.Embedded && m.Origin != levigate.Pure {
 		return open(m)
 	}
 	if o, ok := opened.Load(m); ok {
