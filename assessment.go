@@ -10,8 +10,9 @@ type Assessment struct {
 	Figures     Figures
 	Curves      []Curve
 	Findings    []Finding
-	Problems    []Problem // lines that could not be read or resolved
-	Readings    []Reading // in force
+	Ingredients Ingredients // one market's list after another
+	Problems    []Problem   // lines that could not be read or resolved
+	Readings    []Reading   // in force
 	// Continuous says which liquid surrounds the other.
 	Continuous Continuous
 }

@@ -33,9 +33,6 @@ type Conditions struct {
 	Humidity    *float64 `json:"humidity,omitempty"` // % RH, when asked
 }
 
-// Ingredient is one entry of the ingredient list; the list is not made yet.
-type Ingredient struct{}
-
 // Of turns a formula check into JSON's shape.
 func Of(a *levigate.Assessment, file string, made Made) Assessment {
 	out := Assessment{
@@ -47,7 +44,7 @@ func Of(a *levigate.Assessment, file string, made Made) Assessment {
 		Figures:     each(a.Figures, FigureOf),
 		Curves:      each(a.Curves, curveOf),
 		Findings:    each(a.Findings, findingOf),
-		Ingredients: []Ingredient{},
+		Ingredients: each(a.Ingredients, ingredientOf),
 	}
 	if a.Conditions.Humidity > 0 {
 		out.Conditions.Humidity = number(a.Conditions.Humidity)
