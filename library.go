@@ -1,6 +1,9 @@
 package levigate
 
-import "fmt"
+import (
+	"fmt"
+	"strings"
+)
 
 // Library finds raw materials and substances by name. A formula's own raw
 // materials come first, then the workspace's, then the embedded ones; by code,
@@ -11,6 +14,9 @@ type Library interface {
 	Find(name string, own []*Material) Match
 	// Substance looks an INCI name (or an alias of it) up.
 	Substance(inci string) (*Substance, bool)
+	// Isotherm finds the isotherm that "like: NAME" means: a row of the tables, a
+	// substance, or a raw material that is one substance or has its own.
+	Isotherm(name string) (*Isotherm, bool)
 }
 
 // Match is what a line's name was found to mean.
@@ -42,14 +48,7 @@ func (p Problem) String() string {
 func (f *Formula) Resolve(lib Library) []Problem {
 	var out []Problem
 	for _, m := range f.Materials {
-		for i := range m.Declared {
-			s := &m.Declared[i]
-			s.Substance, _ = lib.Substance(s.INCI)
-		}
-		for i := range m.Dry {
-			s := &m.Dry[i]
-			s.Substance, _ = lib.Substance(s.INCI)
-		}
+		out = append(out, m.resolve(lib)...)
 	}
 	for i := range f.Lines {
 		l := &f.Lines[i]
@@ -60,6 +59,33 @@ func (f *Formula) Resolve(lib Library) []Problem {
 		if l.Match.Material == nil {
 			out = append(out, Problem{l.Place, fmt.Sprintf("raw material %q is not known", l.Name), nearest(l.Match.Nearest)})
 		}
+	}
+	return out
+}
+
+// resolve looks up what a raw material of the formula's own names.
+func (m *Material) resolve(lib Library) (out []Problem) {
+	if s, ok := lib.Substance(m.Name); ok && strings.EqualFold(s.INCI, strings.TrimSpace(m.Name)) {
+		out = append(out, Problem{m.Place, fmt.Sprintf("raw material %q is named like the INCI name of a substance", m.Name),
+			"give it a name of your own: the INCI name alone means that substance, dry and pure"})
+	}
+	for _, shares := range [][]Share{m.Declared, m.Dry} {
+		for i := range shares {
+			s := &shares[i]
+			if s.Substance, _ = lib.Substance(s.INCI); s.Substance == nil {
+				if near := lib.Find(s.INCI, nil).Nearest; len(near) > 0 {
+					s.Nearest = near[0]
+				}
+			}
+		}
+	}
+	if iso := m.Isotherm; iso != nil && iso.Model == "" {
+		found, ok := lib.Isotherm(iso.Name)
+		if !ok {
+			return append(out, Problem{m.Place, fmt.Sprintf("the isotherm of %q is said to be like %q, which has none on file", m.Name, iso.Name),
+				"name a substance or raw material of the library that has one, or write gab: or linear:"})
+		}
+		m.Isotherm = found
 	}
 	return out
 }

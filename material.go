@@ -12,6 +12,7 @@ import (
 type Share struct {
 	INCI      string
 	Substance *Substance // nil for a name the library does not hold
+	Nearest   string     `json:",omitempty"` // the closest name, when it does not
 	Percent   Range
 }
 
@@ -58,6 +59,7 @@ type Material struct {
 	Grade  cite.Grade
 	Source string // the maker's own words for where it comes from
 	Marks  Marks
+	Place  Place `json:"-"` // where a formula's own stands in its file; no part of the revision
 }
 
 // Form is how a raw material arrives.

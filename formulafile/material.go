@@ -41,7 +41,7 @@ func (r *reader) materials(v value) []*levigate.Material {
 }
 
 func (r *reader) material(v value) *levigate.Material {
-	m := &levigate.Material{Origin: levigate.OfFormula}
+	m := &levigate.Material{Origin: levigate.OfFormula, Place: v.at}
 	r.group(v, "a raw material", []field{
 		{name: "name", like: "Oat flour", needs: true, read: func(v value) { m.Name = r.text(v, MaxName) }},
 		{name: "code", like: "OAT-1", read: func(v value) { m.Code = r.text(v, MaxCode) }},

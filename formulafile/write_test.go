@@ -29,13 +29,19 @@ func comesBack(t interface {
 	}
 }
 
-// placeless is the formula without the places of its lines, which writing
+// placeless is the formula without the places of what stands in it, which writing
 // changes.
 func placeless(f *levigate.Formula) levigate.Formula {
 	g := *f
 	g.Lines = append([]levigate.Line{}, f.Lines...)
 	for i := range g.Lines {
 		g.Lines[i].Place = levigate.Place{}
+	}
+	g.Materials = nil
+	for _, m := range f.Materials {
+		c := *m
+		c.Place = levigate.Place{}
+		g.Materials = append(g.Materials, &c)
 	}
 	return g
 }

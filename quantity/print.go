@@ -45,6 +45,10 @@ func decimalsOf(u Unit) (min, max int) {
 // Shown writes a figure and its band with the same number of decimals.
 func Shown(v, low, high float64, u Unit) (value, lo, hi string) {
 	min, max := decimalsOf(u)
+	if min == 0 && low == high {
+		v3 := Significant(v, 3)
+		return v3, v3, v3
+	}
 	n := max
 	if half := (high - low) / 2; half > 0 {
 		n = int(math.Ceil(-math.Log10(half)))

@@ -7,8 +7,8 @@
 // (go run ./tools/newrule W09 name writes the skeleton).
 //
 // A number is a letter for the topic and two digits: C composition, W water, M
-// materials, S structure. It is never used twice; retired.go keeps those that
-// went.
+// materials, S structure, L label. It is never used twice; retired.go keeps
+// those that went.
 //
 // Calculation computes, rules judge, people decide: a rule never says that a
 // product is fit for anything (words.go lists what is never printed).

@@ -17,8 +17,8 @@ import (
 func faults(r *Rule) []string {
 	var out []string
 	say := func(format string, args ...any) { out = append(out, fmt.Sprintf(format, args...)) }
-	if !regexp.MustCompile(`^[CWMS]\d\d$`).MatchString(r.ID) {
-		say("%q is no number: a letter of C, W, M, S and two digits", r.ID)
+	if !regexp.MustCompile(`^[CWMSL]\d\d$`).MatchString(r.ID) {
+		say("%q is no number: a letter of C, W, M, S, L and two digits", r.ID)
 	}
 	if !regexp.MustCompile(`^[a-z0-9]+(-[a-z0-9]+)*$`).MatchString(r.Name) {
 		say("name %q: lower case with hyphens", r.Name)

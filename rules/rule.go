@@ -62,4 +62,5 @@ var topics = map[string]string{
 	"W": "Water",
 	"M": "Materials",
 	"S": "Structure",
+	"L": "Label",
 }

@@ -36,6 +36,10 @@ var _ = register(Rule{
 			Help:  "measure before the claim is made",
 			Needs: "a water activity of this version, closed cup, {temperature:0} °C, after it has rested",
 		},
+		"drops": {
+			Text: "The sheet claims low water, but holds {by} g more water per 100 g than its oils dissolve: free drops at activity 1.",
+			Help: "drop the claim, or take water out: 100 g hold {held:1} g",
+		},
 		"lines": {
 			Text: "The sheet claims low water, and is made with water by another name: {most:1 g}.",
 			Help: "write it as water, or leave it out; plain water in its place is the same to the product and spoils less easily",
@@ -63,12 +67,23 @@ var _ = register(Rule{
 			r.CannotTell(Note{Say: "cannot-tell", At: []string{atFigure(f.ID)},
 				Args: Args{"activity": bandOf(f), "limit": limit, "temperature": s.Conditions.Temperature}})
 		default:
+			if room := s.Figure("water.oil-room"); room != nil && room.State != work.Missing && room.High < 0 {
+				r.Broken(Note{Say: "drops", At: []string{atFigure(room.ID)}, Args: Args{"by": bandOf(room).turned(), "held": s.Water()}})
+			}
 			if len(most) > 0 {
 				r.Broken(Note{Say: "lines", At: atLines(wet), Args: Args{"most": most}})
 			}
 		}
 	},
 	Examples: []Example{
+		{
+			Name: "drops in a balm",
+			Given: sheet(claim("low-water"), oily(), missing("water.activity", "oil surrounds everything"),
+				figure("water.oil-room", -1.6, -1.9, -1.2), line("2", "Purified water", of("Aqua", 100), water(100))),
+			Want: "W03 warn: The sheet claims low water, but holds 1.6 (1.2–1.9) g more water per 100 g than its oils dissolve: free drops at activity 1.\n" +
+				"  help: drop the claim, or take water out: 100 g hold 2.0 g\n" +
+				"  at: figures/water.oil-room\n",
+		},
 		{
 			Name: "no water added, and 0.85",
 			Given: sheet(claim("low-water"), line("19", "Aloe leaf gel", water(98)), line("12", "Honey, runny", water(17.2)),

@@ -29,9 +29,10 @@ var Saturate = work.Register(&work.Method{
 	Text: "A solute delivered as crystals stays dissolved at water activity a while its share of the dissolved " +
 		"particles is at most exp(−E/ν), with E the logarithm of its own activity in the binary solution at a over that at saturation, ν its ions. " +
 		"What is beyond that share stays as crystals and holds no water, so the sum may jump where crystals dissolve.",
-	Unit:     quantity.One,
-	Accuracy: "not stated; deliquescence of NaCl with glucose comes out within 0.03 of the measured value",
-	Sources:  []cite.Ref{{Key: "stokes1966"}, {Key: "estillore2017"}},
+	Unit: quantity.One,
+	Accuracy: "deliquescence of NaCl with glucose: within 0.01 of the measured value at equal masses, 0.05 too high at twice the glucose; " +
+		"two salts that share an ion come out up to 0.07 too low",
+	Sources: []cite.Ref{{Key: "stokes1966"}, {Key: "estillore2017"}},
 	Checks: []work.Check{
 		{What: "a solute alone dissolves at its own saturation", By: work.Law, Want: 0, Tol: 1e-9, Got: aloneLaw},
 	},
@@ -78,16 +79,24 @@ func (s *Sum) dissolve(most, dissolved *[maxHolders]float64) {
 	}
 }
 
+// Jump says whether the sum jumps at a, because crystals dissolve there all at
+// once, and what it holds on either side.
+func (s *Sum) Jump(a float64) (low, high float64, jumps bool) {
+	low, _ = s.Water(a - hair)
+	high, _ = s.Water(a + hair)
+	return low, high, high-low > 1e-5*high
+}
+
+// hair is how near to a jump its two sides are looked at.
+const hair = 1e-8
+
 // Undissolved is the grams of each holder that stand as crystals when the sum
 // holds the total at activity a. Where the sum jumps at a, the crystals of the
 // lower side are dissolved as far as the total reaches into the jump.
 func (s *Sum) Undissolved(a, total float64) []float64 {
-	const hair = 1e-8
 	below, above := s.crystals(a-hair), s.crystals(a+hair)
-	low, _ := s.Water(a - hair)
-	high, _ := s.Water(a + hair)
 	share := 1.0
-	if high-low > 1e-5*total {
+	if low, high, jumps := s.Jump(a); jumps {
 		share = math.Min(1, math.Max(0, (total-low)/(high-low)))
 	}
 	for i := range below {

@@ -17,13 +17,15 @@ import (
 
 // commands is the whole command line.
 type commands struct {
-	Assess     assessCommand     `cmd:"" help:"Check one or more formula files."`
-	Calc       calcCommand       `cmd:"" help:"Answer one question from typed inputs."`
-	Explain    explainCommand    `cmd:"" help:"Say what a figure, method, rule or table is, with sources."`
-	Serve      serveCommand      `cmd:"" help:"Show the workshop's formulas in the browser, read-only."`
-	Schema     schemaCommand     `cmd:"" help:"Print the JSON Schema of the formula file."`
-	Completion completionCommand `cmd:"" help:"Print a completion script for a shell."`
-	Version    kong.VersionFlag  `help:"Print the version and end."`
+	Assess      assessCommand      `cmd:"" help:"Check one or more formula files."`
+	Calc        calcCommand        `cmd:"" help:"Answer one question from typed inputs."`
+	Explain     explainCommand     `cmd:"" help:"Say what a figure, method, rule or table is, with sources."`
+	Ingredients ingredientsCommand `cmd:"" help:"Draft the ingredient list of one or more formula files."`
+	Serve       serveCommand       `cmd:"" help:"Show the workshop's formulas in the browser, read-only."`
+	Schema      schemaCommand      `cmd:"" help:"Print the JSON Schema of the formula file."`
+	Weigh       weighCommand       `cmd:"" help:"Make the weighing list of a formula for a batch and the balances at hand."`
+	Completion  completionCommand  `cmd:"" help:"Print a completion script for a shell."`
+	Version     kong.VersionFlag   `help:"Print the version and end."`
 }
 
 // session is what a command works with; tests give it their own.

@@ -9,6 +9,7 @@ import (
 
 	"levigate"
 	"levigate/internal/assess/composition"
+	"levigate/internal/assess/label"
 	"levigate/internal/assess/part"
 	"levigate/internal/assess/structure"
 	"levigate/internal/assess/water"
@@ -16,7 +17,7 @@ import (
 )
 
 // parts in the order they run: each may use the figures of those before it.
-var parts = []part.Part{composition.Part, water.Part, structure.Part}
+var parts = []part.Part{composition.Part, water.Part, structure.Part, label.Part}
 
 // Request is what to check and how much of it.
 type Request struct {

@@ -1,6 +1,7 @@
 package library
 
 import (
+	"strings"
 	"sync"
 
 	"levigate"
@@ -95,6 +96,27 @@ func (l *Library) Substance(inci string) (*levigate.Substance, bool) {
 	var buf [96]byte
 	s, ok := embedded().substances[string(appendFolded(buf[:0], inci))]
 	return s, ok
+}
+
+// Isotherm finds what a raw material may be like.
+func (l *Library) Isotherm(name string) (*levigate.Isotherm, bool) {
+	if row, ok := refdata.Isotherm(strings.ToLower(name)); ok {
+		return row, true
+	}
+	if s, ok := l.Substance(name); ok && s.Isotherm != nil {
+		return s.Isotherm, true
+	}
+	m := l.Find(name, nil).Material
+	switch {
+	case m == nil:
+		return nil, false
+	case m.Isotherm != nil:
+		return m.Isotherm, true
+	}
+	if dry := m.DryShares(); len(dry) == 1 && dry[0].Substance != nil && dry[0].Substance.Isotherm != nil {
+		return dry[0].Substance.Isotherm, true
+	}
+	return nil, false
 }
 
 // index is the embedded shelf, made once.

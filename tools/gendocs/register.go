@@ -5,6 +5,7 @@ package main
 import (
 	_ "levigate/calc/structure"
 	_ "levigate/calc/water"
+	_ "levigate/calc/weighing"
 	_ "levigate/internal/assess"
 	_ "levigate/internal/validation"
 )

@@ -42,7 +42,7 @@ func run(root string, args []string, out, log io.Writer) int {
 }
 
 var (
-	number = regexp.MustCompile(`^[CWMS]\d\d$`)
+	number = regexp.MustCompile(`^[CWMSL]\d\d$`)
 	named  = regexp.MustCompile(`^[a-z0-9]+(-[a-z0-9]+)*$`)
 )
 
@@ -51,7 +51,7 @@ func rule(id, name string) (skeleton.File, error) {
 	id = strings.ToUpper(id)
 	switch {
 	case !number.MatchString(id):
-		return skeleton.File{}, fmt.Errorf("%q is no number: a letter (C composition, W water, M materials, S structure) and two digits", id)
+		return skeleton.File{}, fmt.Errorf("%q is no number: a letter (C composition, W water, M materials, S structure, L label) and two digits", id)
 	case !named.MatchString(name):
 		return skeleton.File{}, fmt.Errorf("%q is no name: lower case with hyphens", name)
 	}

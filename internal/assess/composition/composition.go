@@ -173,7 +173,7 @@ func total(s *part.Sheet) work.Figure {
 		l := &s.Lines[i]
 		w := brought(l.Grams, l.Water.Typical)
 		sum += w
-		if l.Water.High == 0 {
+		if l.Water.High == 0 && !l.WaterCause.NotStated {
 			continue
 		}
 		if l.Water.Low == l.Water.High && !l.WaterCause.NotStated {

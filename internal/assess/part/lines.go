@@ -28,8 +28,11 @@ func (s *Sheet) OpenLines() {
 		l.Water, l.WaterCause = l.Opened.Material.Water, &l.Opened.Water
 		l.Density = &l.Opened.Density
 		l.Sits = m.Sits
-		if fl.Sits != "" {
-			l.Sits = fl.Sits
+		switch {
+		case fl.Sits != "":
+			l.Sits, l.Placed = fl.Sits, fl.Sits
+		case m.Origin == levigate.OfFormula:
+			l.Placed = m.Sits
 		}
 		if len(s.Readings) > 0 {
 			s.measured(l)

@@ -49,6 +49,10 @@ func open(m *levigate.Material) *Opened {
 		Low: m.Water.Low, Mid: m.Water.Typical, High: m.Water.High,
 		Grade: gradeOf(m, "water"), Settle: "dry a weighed sample of the lot, or ask the supplier for its loss on drying",
 	}
+	if m.Origin == levigate.OfFormula && !m.Water.Known() {
+		o.Water.NotStated = true
+		o.Water.Name += " (not stated, counted as dry)"
+	}
 	o.Density = work.Cause{
 		Key: "material/" + key + "/density", Name: "density of " + m.Name,
 		Low: m.Density.Low, Mid: m.Density.Typical, High: m.Density.High,
@@ -140,7 +144,7 @@ func complete(m *levigate.Material) *levigate.Material {
 		}
 	}
 	water, density := m.Water, m.Density
-	if !water.Known() {
+	if water.Typical < declared.Typical {
 		water = declared
 	}
 	if !density.Known() && grams > 99.99 {

@@ -43,6 +43,12 @@ type Line struct {
 	// Density is likewise its own or a reading's, g/mL; Mid 0 when unknown.
 	Density *work.Cause
 	Sits    levigate.Sits
+	// Placed is where a person put a powder: on the line, or in a raw material
+	// of the formula's own. Empty leaves its place open.
+	Placed levigate.Sits
+	// Undissolved is what of the line stays as crystals, g per 100 g of the
+	// formula; the water part fills it in.
+	Undissolved float64
 }
 
 // Recorder starts a working for a figure when one was asked for.

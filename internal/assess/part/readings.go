@@ -3,6 +3,7 @@ package part
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"levigate"
@@ -18,44 +19,60 @@ const (
 
 // Reading finds the readings of one property of one subject and pools them:
 // the mean weighted by 1/width², with the wider of the pooled width and the
-// spread between them. ok is false when there is none.
+// spread between them. Readings at another temperature than the one nearest to
+// the check's are left out, and so are those without a spread where others
+// state theirs. ok is false when there is none.
 func (s *Sheet) Reading(kind, key, property string) (pooled levigate.Reading, ok bool) {
-	var sum, weight, lo, hi float64
+	found := s.of(kind, key, property)
+	if len(found) == 0 {
+		return pooled, false
+	}
+	pooled = found[0]
+	lo, hi := pooled.Value, pooled.Value
+	var sum, weight float64
 	var ids []string
-	known := true
-	for _, r := range s.Readings {
-		if r.Subject.Kind != kind || r.Property != property || !strings.EqualFold(r.Subject.Key, key) {
-			continue
-		}
+	for _, r := range found {
 		w := 1.0
 		if r.Plus > 0 {
 			w = 1 / (r.Plus * r.Plus)
-		} else {
-			known = false
-		}
-		if len(ids) == 0 {
-			pooled, lo, hi = r, r.Value, r.Value
 		}
 		lo, hi = math.Min(lo, r.Value), math.Max(hi, r.Value)
-		if r.After < pooled.After {
-			pooled.After = r.After
-		}
+		pooled.After = min(pooled.After, r.After)
 		sum += w * r.Value
 		weight += w
 		ids = append(ids, r.ID)
 	}
-	if len(ids) == 0 {
-		return pooled, false
-	}
 	pooled.Value = sum / weight
 	pooled.ID = strings.Join(ids, ", ")
-	pooled.Plus = 0
-	if known {
-		pooled.Plus = math.Max(math.Sqrt(1/weight), (hi-lo)/2)
-	} else if hi > lo {
-		pooled.Plus = (hi - lo) / 2
+	if pooled.Plus > 0 {
+		pooled.Plus = math.Sqrt(1 / weight)
 	}
+	pooled.Plus = math.Max(pooled.Plus, (hi-lo)/2)
 	return pooled, true
+}
+
+// of lists the readings that count for one property of one subject.
+func (s *Sheet) of(kind, key, property string) (out []levigate.Reading) {
+	const alike = 2 // °C
+	var near float64
+	stated := false
+	for _, r := range s.Readings {
+		if r.Subject.Kind != kind || r.Property != property || !strings.EqualFold(r.Subject.Key, key) {
+			continue
+		}
+		// A reading without conditions was taken in the room.
+		if r.Conditions == (levigate.Conditions{}) {
+			r.Conditions.Temperature = levigate.Room
+		}
+		if d := math.Abs(r.Conditions.Temperature - s.Conditions.Temperature); len(out) == 0 || d < near {
+			near = d
+		}
+		stated = stated || r.Plus > 0
+		out = append(out, r)
+	}
+	return slices.DeleteFunc(out, func(r levigate.Reading) bool {
+		return stated && r.Plus == 0 || math.Abs(r.Conditions.Temperature-s.Conditions.Temperature) > near+alike
+	})
 }
 
 // Cause is a reading as a cause of whatever rests on it.

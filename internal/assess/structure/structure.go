@@ -44,14 +44,16 @@ func (v fractions) withPowder(oil, polyol float64) float64 {
 
 func (v fractions) grains() float64 { return structure.GrainFraction(v.grain, v.total()) }
 
-func (v *fractions) add(l *part.Line, set levigate.Sits, ml float64) {
+// add puts a volume of a line where it counts. Crystals that stay undissolved
+// are grains, and are added apart.
+func (v *fractions) add(l *part.Line, ml float64) {
 	switch l.Slot() {
 	case part.OilSlot:
 		v.oil += ml
 	case part.Grains:
 		v.grain += ml
 	case part.FinePowder:
-		switch set {
+		switch l.Placed {
 		case levigate.InOil:
 			v.inOil += ml
 		case levigate.InPolyol:
@@ -100,7 +102,8 @@ func volumes(s *part.Sheet) fractions {
 	var v fractions
 	for i := range s.Lines {
 		if l := &s.Lines[i]; l.Opened != nil && l.Density.Mid > 0 {
-			v.add(l, s.Formula.Lines[l.Index].Sits, structure.Volume(l.Grams, l.Density.Mid))
+			v.add(l, structure.Volume(l.Grams-l.Undissolved, l.Density.Mid))
+			v.grain += structure.Volume(l.Undissolved, l.Density.Mid)
 		}
 	}
 	return v
@@ -119,9 +122,8 @@ func each(s *part.Sheet, v fractions, of func(fractions) float64) (moves []work.
 		}
 		if l.Density.Low < l.Density.High {
 			low, high := v, v
-			set := s.Formula.Lines[l.Index].Sits
-			low.add(l, set, structure.Volume(l.Grams, l.Density.Low)-structure.Volume(l.Grams, l.Density.Mid))
-			high.add(l, set, structure.Volume(l.Grams, l.Density.High)-structure.Volume(l.Grams, l.Density.Mid))
+			low.add(l, structure.Volume(l.Grams, l.Density.Low)-structure.Volume(l.Grams, l.Density.Mid))
+			high.add(l, structure.Volume(l.Grams, l.Density.High)-structure.Volume(l.Grams, l.Density.Mid))
 			moves = part.Move(moves, work.Move{Cause: l.Density, Low: of(low) - mid, High: of(high) - mid})
 		}
 		if l.Grams >= 1 {

@@ -18,7 +18,11 @@ type field struct {
 	sol, dsl []float64   // sums over dissolved solutes
 	pin      int         // the point a reading pins the model at; -1 without one
 	pinned   *work.Cause // the reading
-	scratch  [2][]delta  // low and high end
+	// direct says that the cause being emitted is a doubt about the activity
+	// itself, so that its move is read off and not solved for.
+	direct  bool
+	jump    bool       // the root lies in a jump: crystals decide it
+	scratch [2][]delta // low and high end
 }
 
 // delta is what one end of a cause changes at one point: the water held by the
@@ -48,6 +52,17 @@ func (y *system) look(at []float64) *field {
 	return f
 }
 
+// pinnedLook is look with the root as one more point at the end, where a
+// reading pins the model if there is one.
+func (y *system) pinnedLook(at []float64, root float64, pinned bool) *field {
+	if !pinned {
+		return y.look(at)
+	}
+	f := y.look(append(at[:len(at):len(at)], root))
+	f.pin = len(at)
+	return f
+}
+
 // each calls emit for every cause with what its low and high end change: the
 // water held at each point, and the water present.
 func (f *field) each(emit func(c *work.Cause, low, high []delta, lowWater, highWater float64)) {
@@ -74,13 +89,16 @@ func (f *field) put(d []delta, p, holder int, change float64) {
 }
 
 // partOf is the share of a holder that one line's dry substance makes up.
-func (f *field) partOf(b brought) float64 {
-	l := &f.sheet.Lines[b.line]
+func (y *system) partOf(b brought) float64 {
+	l := &y.sheet.Lines[b.line]
 	g := l.Grams * (100 - l.Water.Typical) / 100
 	if b.share >= 0 {
 		g *= l.Dry[b.share].Percent.Typical / 100
 	}
-	return g / f.sum.Holders[b.holder].Grams
+	if whole := y.sum.Holders[b.holder].Grams; whole > 0 {
+		return g / whole
+	}
+	return 0
 }
 
 // waterCauses: a wetter lot brings more water and less of everything else.
@@ -138,6 +156,9 @@ func (f *field) shareCauses(emit func(*work.Cause, []delta, []delta, float64, fl
 			continue
 		}
 		for k := range l.Shares {
+			if k == 1 && len(l.Dry) == 2 {
+				break // of two parts, one moving is the other moving
+			}
 			c, moved := &l.Shares[k], l.ShareOf[k]
 			low, high := f.clear()
 			for _, b := range f.brought {
@@ -181,7 +202,7 @@ func (f *field) isothermCauses(emit func(*work.Cause, []delta, []delta, float64,
 				// The true activity lies lower: at a given activity more is held.
 				down, up := sum.Curve.Band(a)
 				f.put(low, p, h, f.dg[p][h]*down)
-				f.put(high, p, h, -math.Min(f.dg[p][h]*up, 0.95*f.g[p][h]))
+				f.put(high, p, h, -f.dg[p][h]*up)
 			case hold.iso.AtOne.Known():
 				r := hold.iso.AtOne
 				f.put(low, p, h, f.g[p][h]*(r.Low/r.Typical-1))
@@ -191,7 +212,9 @@ func (f *field) isothermCauses(emit func(*work.Cause, []delta, []delta, float64,
 				f.put(high, p, h, f.g[p][h]*hold.iso.Relative)
 			}
 		}
+		f.direct = sum.Osmoles > 0
 		emit(hold.isotherm, low, high, 0, 0)
+		f.direct = false
 		if r := hold.iso.InPolyol; f.polyol && r.Known() && r.Low < r.High {
 			low, high := f.clear()
 			for p := range f.at {
@@ -210,7 +233,7 @@ func (f *field) missingCauses(emit func(*work.Cause, []delta, []delta, float64, 
 		u := &f.unknown[i]
 		low, high := f.clear()
 		for p, a := range f.at {
-			high[p].sol = u.osmoles * molarMassWater * a / math.Max(1-a, 1e-9)
+			high[p].sol = u.osmoles * molarMassWater * a / math.Max(1-a, 1-nearlyOne)
 		}
 		emit(u.cause, low, high, 0, 0)
 	}
@@ -218,12 +241,16 @@ func (f *field) missingCauses(emit func(*work.Cause, []delta, []delta, float64, 
 		u := &f.heads[i]
 		low, high := f.clear()
 		for p, a := range f.at {
-			w, _ := u.curve.Water(a)
+			w, _ := u.curve.Water(math.Min(a, nearlyOne))
 			high[p].sol = u.grams * w
 		}
 		emit(u.cause, low, high, 0, 0)
 	}
 }
+
+// nearlyOne stands for pure water where something that dissolves would hold
+// water without end.
+const nearlyOne = 1 - 1e-9
 
 const molarMassWater = 18.0153 // g/mol, IUPAC 2021
 
@@ -245,7 +272,9 @@ func (f *field) methodCauses(emit func(*work.Cause, []delta, []delta, float64, f
 		for p, a := range f.at {
 			f.spread(low, high, p, c.High*mixTaper(a))
 		}
+		f.direct = true
 		emit(c, low, high, 0, 0)
+		f.direct = false
 	}
 	if off := outside(f.celsius); off > 0 {
 		low, high := f.clear()
@@ -254,7 +283,9 @@ func (f *field) methodCauses(emit func(*work.Cause, []delta, []delta, float64, f
 		}
 		c := tempered
 		c.Low, c.High = -0.001*off, 0.001*off
+		f.direct = true
 		emit(&c, low, high, 0, 0)
+		f.direct = false
 	}
 }
 
@@ -262,8 +293,8 @@ func (f *field) methodCauses(emit func(*work.Cause, []delta, []delta, float64, f
 func (f *field) spread(low, high []delta, p int, u float64) {
 	low[p].sol += f.dsl[p] * u
 	low[p].rest += (f.dll[p] - f.dsl[p]) * u
-	high[p].sol -= math.Min(f.dsl[p]*u, 0.95*f.sol[p])
-	high[p].rest -= math.Min((f.dll[p]-f.dsl[p])*u, 0.95*(f.all[p]-f.sol[p]))
+	high[p].sol -= f.dsl[p] * u
+	high[p].rest -= (f.dll[p] - f.dsl[p]) * u
 }
 
 // mixTaper closes the mixing band towards pure water, where it is known what

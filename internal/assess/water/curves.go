@@ -12,23 +12,23 @@ import (
 
 // isotherm draws the formula's moisture curve: what it holds against activity,
 // with the growth limits and its own point on it.
-func (y *system) isotherm(a float64, pinned *work.Cause) {
+func (y *system) isotherm(a float64, pinned bool) {
 	grid := make([]float64, 33) // 0.02 to 0.98
 	for i := range grid {
 		grid[i] = float64(2+3*i) / 100
 	}
-	f := y.look(grid)
+	f := y.pinnedLook(grid, a, pinned)
 	down, up := make([]float64, len(grid)), make([]float64, len(grid))
 	f.each(func(_ *work.Cause, low, high []delta, lw, hw float64) {
 		for p := range grid {
-			l, h := low[p].sol+low[p].rest, high[p].sol+high[p].rest
+			l, h := f.holdsMore(p, low, lw), f.holdsMore(p, high, hw)
 			down[p] += square(math.Min(math.Min(l, h), 0))
 			up[p] += square(math.Max(math.Max(l, h), 0))
 		}
 	})
 	c := levigate.Curve{ID: "water.isotherm",
 		X: levigate.Axis{Title: "Water activity", Unit: "1", Values: grid},
-		Y: levigate.Axis{Title: "Water held", Unit: "g/100 g", Values: append([]float64(nil), f.all...)},
+		Y: levigate.Axis{Title: "Water held", Unit: "g/100 g", Values: append([]float64(nil), f.all[:len(grid)]...)},
 	}
 	for p := range grid {
 		c.Low = append(c.Low, math.Max(0, f.all[p]-math.Sqrt(down[p])))
@@ -46,7 +46,7 @@ func square(x float64) float64 { return x * x }
 
 // rinse draws the path from the tube to the sink: water added against the
 // activity.
-func (y *system) rinse() {
+func (y *system) rinse(a float64, pinned bool) {
 	grid := part.RinseGrid
 	at := make([]float64, len(grid))
 	totals := make([]float64, len(grid))
@@ -54,7 +54,7 @@ func (y *system) rinse() {
 		totals[i] = y.total + x
 	}
 	y.sum.Path(totals, at)
-	f := y.look(at)
+	f := y.pinnedLook(at, a, pinned)
 	down, up := make([]float64, len(grid)), make([]float64, len(grid))
 	f.each(func(_ *work.Cause, low, high []delta, lw, hw float64) {
 		for p := range grid {

@@ -13,16 +13,15 @@ import (
 	"levigate/work"
 )
 
-// calibrate sets the solution's factor so that the model passes through a
-// reading of the activity.
-func (y *system) calibrate() (levigate.Reading, bool) {
+// calibrate finds a reading of the activity and sets the solution's factor so
+// that the model passes through it. A reading that no factor can reach (there
+// is no solution, or powders alone hold more) still becomes the figure, but
+// moves nothing else.
+func (y *system) calibrate() (r levigate.Reading, measured, pinned bool) {
 	s := y.sheet
 	r, ok := s.Reading("version", s.Formula.Code, activityID)
 	if !ok || r.Value <= 0 || r.Value >= 1 {
-		return r, false
-	}
-	if r.Conditions == (levigate.Conditions{}) {
-		r.Conditions.Temperature = levigate.Room
+		return r, false, false
 	}
 	at := y.at(r.Conditions.Temperature)
 	n := len(y.holders)
@@ -37,10 +36,10 @@ func (y *system) calibrate() (levigate.Reading, bool) {
 		}
 	}
 	if sol <= 0 || y.total <= rest {
-		return r, false
+		return r, true, false
 	}
 	y.sum.Solution = (y.total - rest) / sol
-	return r, true
+	return r, true, true
 }
 
 // uncalibrated is what the model says without the reading.
@@ -102,28 +101,12 @@ func (y *system) second(a float64) (float64, bool) {
 		iso := y.holders[h].iso
 		w, _ := sum.Curve.Water(a)
 		held += w * sum.Grams
-		parts = append(parts, water.Part{Moles: sum.Grams / iso.MolarMass, R: iso.R, Chi: sum.Curve.Chi()})
+		parts = append(parts, water.Part{Moles: sum.Osmoles, R: iso.R, Chi: sum.Curve.Chi()})
 	}
 	if len(parts) < 2 || held <= 0 {
 		return 0, false
 	}
 	return water.FloryHugginsMixture(held/molarMassWater, parts), true
-}
-
-// crystals adds what stays undissolved to what the formula holds.
-func (y *system) crystals(a float64) {
-	for h, g := range y.sum.Undissolved(a, y.total) {
-		if g < 0.005 {
-			continue
-		}
-		held := levigate.Held{Kind: levigate.Solute, Name: y.holders[h].name + " (undissolved)", Grams: levigate.Exactly(g)}
-		for _, b := range y.brought {
-			if b.holder == h {
-				held.From = append(held.From, b.line)
-			}
-		}
-		y.sheet.Composition.Held = append(y.sheet.Composition.Held, held)
-	}
 }
 
 // sources lists what the holders' curves rest on, once each.
@@ -143,11 +126,11 @@ func (y *system) sources() []cite.Ref {
 }
 
 // inAir is what 100 g of the formula gains, in the end, in air of a humidity.
-func (y *system) inAir() {
+func (y *system) inAir(a float64, pinned bool) {
 	s := y.sheet
 	const id = "water.in-air"
 	title := fmt.Sprintf("Change of weight at rest in air of %.0f %% humidity", s.Conditions.Humidity)
-	f := y.look([]float64{s.Conditions.Humidity / 100})
+	f := y.pinnedLook([]float64{s.Conditions.Humidity / 100}, a, pinned)
 	var moves []work.Move
 	f.each(func(c *work.Cause, low, high []delta, lw, hw float64) {
 		m := work.Move{Cause: c, Low: f.holdsMore(0, low, lw) - lw, High: f.holdsMore(0, high, hw) - hw}
@@ -155,7 +138,7 @@ func (y *system) inAir() {
 			moves = append(moves, m)
 		}
 	})
-	fig := work.Figure{ID: id, Title: title, Unit: quantity.GramPer100g, State: work.Good, Method: Room, Grade: cite.Estimated, Sources: y.sources(),
+	fig := work.Figure{ID: id, Title: title, Unit: quantity.GramPer100g, State: work.Good, Method: Room, Grade: y.curvesGrade(f), Sources: y.sources(),
 		Notes: []string{"where it would end if left open; a stiff gel may need weeks, its surface minutes"}}
 	fig.SetBand(f.all[0]-y.total, moves, math.Inf(-1), math.Inf(1))
 	y.atRange(&fig, f.at[0])

@@ -32,6 +32,25 @@ var Dissolves = work.Register(&work.Method{
 func oils(s *part.Sheet, y *system) {
 	dissolved := work.Figure{ID: "water.oil-dissolved", Title: "Water dissolved in the oils", Unit: quantity.GramPer100g,
 		State: work.Good, Method: Dissolves, Grade: cite.MeasuredHere, Sources: Dissolves.Sources}
+	// Powders, crystals and drops of polyol share the water with the oils: at
+	// rest all stand at one activity, and the oils hold what they hold there.
+	at := y.sum.Activity(y.total)
+	f := y.look([]float64{math.Min(at, nearlyOne)})
+	var held, takes float64
+	for h := range y.holders {
+		if y.holders[h].iso.AtOne.Known() {
+			held += f.g[0][h]
+			takes += f.dg[0][h]
+		}
+	}
+	share := 0.0
+	switch {
+	case at >= 1:
+		held = y.total - (f.all[0] - held) // what nothing else holds lies in the oils, as drops in the end
+		share = 1
+	case f.dll[0] > 0:
+		share = takes / f.dll[0]
+	}
 	var moves []work.Move
 	for i := range s.Lines {
 		l := &s.Lines[i]
@@ -39,10 +58,13 @@ func oils(s *part.Sheet, y *system) {
 			continue
 		}
 		dissolved.Grade = cite.Weakest(dissolved.Grade, l.WaterCause.Grade)
-		moves = part.Move(moves, work.Move{Cause: l.WaterCause, Low: l.Grams * (l.Water.Low - l.Water.Typical) / 100,
-			High: l.Grams * (l.Water.High - l.Water.Typical) / 100})
+		moves = part.Move(moves, work.Move{Cause: l.WaterCause, Low: share * l.Grams * (l.Water.Low - l.Water.Typical) / 100,
+			High: share * l.Grams * (l.Water.High - l.Water.Typical) / 100})
 	}
-	dissolved.SetBand(y.total, append([]work.Move(nil), moves...), 0, 100)
+	dissolved.SetBand(held, append([]work.Move(nil), moves...), 0, 100)
+	if len(y.holders) > 0 && held < 0.99*y.total {
+		dissolved.Notes = append(dissolved.Notes, "the rest is held by powders, crystals or polyol, at the same activity")
+	}
 	s.Figures = append(s.Figures, dissolved)
 
 	here := y.capacity("water.oil-capacity", fmt.Sprintf("Water the oils can dissolve at %.0f °C", y.celsius), y.celsius)
@@ -52,7 +74,7 @@ func oils(s *part.Sheet, y *system) {
 	for _, m := range moves {
 		all = append(all, work.Move{Cause: m.Cause, Low: -m.Low, High: -m.High})
 	}
-	room.SetBand(here.Value-y.total, all, math.Inf(-1), math.Inf(1))
+	room.SetBand(here.Value-held, all, math.Inf(-1), math.Inf(1))
 	s.Figures = append(s.Figures, here, room,
 		y.capacity("water.oil-capacity-05", "Water the oils can dissolve at 5 °C", 5),
 		y.capacity("water.oil-capacity-25", "Water the oils can dissolve at 25 °C", 25),

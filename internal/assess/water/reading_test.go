@@ -34,7 +34,7 @@ func TestReadingOfActivityBecomesTheFigure(t *testing.T) {
 	}
 	// The calibrated model passes through the reading.
 	y := build(s)
-	if _, ok := y.calibrate(); !ok {
+	if _, _, ok := y.calibrate(); !ok {
 		t.Fatal("not calibrated")
 	}
 	if a := y.sum.Activity(y.total); math.Abs(a-f.Value) > 1e-9 {

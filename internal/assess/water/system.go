@@ -2,7 +2,6 @@ package water
 
 import (
 	"slices"
-	"strings"
 	"sync"
 
 	"levigate"
@@ -25,17 +24,20 @@ type system struct {
 	unknown []unknown
 	honey   bool
 	polyol  bool // a polar liquid with solutes is there to take sites on powders
+	own     []own
 }
+
+// own is a raw material's own isotherm and what it came to, so that two lines
+// of it share one curve.
+type own struct{ given, used *levigate.Isotherm }
 
 // holder is one substance that holds water, over all lines that bring it.
 type holder struct {
-	iso       *levigate.Isotherm
-	name      string
-	kind      levigate.Kind
-	substance *levigate.Substance
-	crystal   bool
-	isotherm  *work.Cause
-	factor    *work.Cause // powders in a polyol
+	iso      *levigate.Isotherm
+	name     string
+	kind     levigate.Kind
+	isotherm *work.Cause
+	factor   *work.Cause // powders in a polyol
 }
 
 // brought is a line's part in a holder.
@@ -73,8 +75,8 @@ func build(s *part.Sheet) *system {
 		}
 		y.total += l.Grams * l.Water.Typical / 100
 		y.honey = y.honey || l.Material.Is("honey")
-		if iso := resolve(s.Library, l.Material.Isotherm); iso != nil {
-			y.add(i, -1, iso, nil, l.Material.Name, l.Grams*(100-l.Water.Typical)/100, crystal(l.Material, iso))
+		if iso := y.resolve(l.Material.Isotherm); iso != nil {
+			y.add(i, -1, iso, l.Material.Name, l.Grams*(100-l.Water.Typical)/100, crystal(l.Material, iso))
 			continue
 		}
 		for j := range l.Dry {
@@ -107,9 +109,9 @@ func (y *system) open(line, share int, s *levigate.Share, grams float64, m *levi
 	case sub == nil:
 	case sub.Isotherm != nil:
 		crystal := crystal(m, sub.Isotherm)
-		at := y.add(line, share, sub.Isotherm, sub, sub.INCI, grams, crystal)
+		at := y.add(line, share, sub.Isotherm, sub.INCI, grams, crystal)
 		if l := &y.sheet.Lines[line]; crystal && l.Water.Typical >= hydrate {
-			y.sum.Holders[at].Bound += l.Grams * l.Water.Typical / 100
+			y.sum.Holders[at].Bound += l.Grams * l.Water.Typical / 100 * s.Percent.Typical / 100
 		}
 	case sub.Kind == levigate.Solute:
 		y.noData(sub, grams)
@@ -119,10 +121,10 @@ func (y *system) open(line, share int, s *levigate.Share, grams float64, m *levi
 	}
 }
 
-func (y *system) add(line, share int, iso *levigate.Isotherm, sub *levigate.Substance, name string, grams float64, crystal bool) (at int) {
+func (y *system) add(line, share int, iso *levigate.Isotherm, name string, grams float64, crystal bool) (at int) {
 	at = -1
 	for i := range y.holders {
-		if h := &y.holders[i]; h.iso == iso && h.crystal == crystal {
+		if y.holders[i].iso == iso {
 			at = i
 			break
 		}
@@ -130,11 +132,12 @@ func (y *system) add(line, share int, iso *levigate.Isotherm, sub *levigate.Subs
 	if at < 0 {
 		at = len(y.holders)
 		kept := keptFor(iso)
-		h := holder{iso: iso, name: name, substance: sub, crystal: crystal, isotherm: &kept.isotherm, factor: &kept.factor}
-		h.kind = kindOf(iso)
+		h := holder{iso: iso, name: name, isotherm: &kept.isotherm, factor: &kept.factor, kind: kindOf(iso)}
 		y.holders = append(y.holders, h)
-		y.sum.Holders = append(y.sum.Holders, water.Holder{Curve: curve(iso, y.celsius), Crystal: crystal})
+		y.sum.Holders = append(y.sum.Holders, water.Holder{Curve: curve(iso, y.celsius)})
 	}
+	// Beside crystals of it, what arrived dissolved may crystallise too.
+	y.sum.Holders[at].Crystal = y.sum.Holders[at].Crystal || crystal
 	if y.holders[at].name != name {
 		// Several substances share this curve: call it by the curve's name.
 		y.holders[at].name = iso.Name
@@ -184,37 +187,33 @@ const hydrate = 4
 
 // crystal reports whether the raw material brings the substance as crystals.
 func crystal(m *levigate.Material, iso *levigate.Isotherm) bool {
-	return iso.Saturation > 0 && !m.Dissolved && (m.Form == levigate.Crystals || m.Form == levigate.Grains || m.Origin == levigate.Pure)
+	if iso.Saturation == 0 || m.Dissolved {
+		return false
+	}
+	if m.Origin == levigate.OfFormula {
+		// A file does not say how its raw materials arrive: a solution holds
+		// water, crystals next to none.
+		return m.Water.Typical < dampest
+	}
+	return m.Form == levigate.Crystals || m.Form == levigate.Grains || m.Origin == levigate.Pure
 }
 
-// resolve finds what a raw material's own isotherm says: its numbers, or the
-// name of the row or substance it is like.
-func resolve(lib levigate.Library, iso *levigate.Isotherm) *levigate.Isotherm {
-	if iso == nil {
+// dampest is the water at which a raw material of solutes is a solution and no
+// longer crystals, %. Hydrates reach 9; the strongest syrups hold 15.
+const dampest = 12
+
+func (y *system) resolve(given *levigate.Isotherm) *levigate.Isotherm {
+	if given == nil {
 		return nil
 	}
-	if iso.Model != "" {
-		return banded(iso)
+	for _, o := range y.own {
+		if o.given == given {
+			return o.used
+		}
 	}
-	if row, ok := refdata.Isotherm(strings.ToLower(iso.Name)); ok {
-		return row
-	}
-	if sub, ok := lib.Substance(iso.Name); ok {
-		return sub.Isotherm
-	}
-	// A raw material may be like another one: that one's own isotherm, or that
-	// of the one substance it is.
-	m := lib.Find(iso.Name, nil).Material
-	switch {
-	case m == nil:
-		return nil
-	case m.Isotherm != nil && m.Isotherm.Model != "":
-		return m.Isotherm
-	}
-	if dry := m.DryShares(); len(dry) == 1 && dry[0].Substance != nil {
-		return dry[0].Substance.Isotherm
-	}
-	return nil
+	used := banded(given)
+	y.own = append(y.own, own{given, used})
+	return used
 }
 
 // banded gives an isotherm that came without a band the band of its kind: what

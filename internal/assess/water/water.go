@@ -61,20 +61,21 @@ func run(s *part.Sheet) {
 		oils(s, y)
 		return
 	}
-	reading, measured := y.calibrate()
+	reading, measured, pinned := y.calibrate()
 	a := y.sum.Activity(y.total)
 	f := y.look([]float64{a, reserves[0].limit, reserves[1].limit, reserves[2].limit, reserves[3].limit})
-	if measured {
+	if pinned {
 		f.pin, f.pinned = 0, part.Cause(reading)
 	}
+	f.jump = f.steady()
 	y.figures(f, reading, measured)
 	if s.Conditions.Humidity > 0 {
-		y.inAir()
+		y.inAir(a, pinned)
 	}
 	y.crystals(a)
 	if s.Curves {
-		y.isotherm(a, f.pinned)
-		y.rinse()
+		y.isotherm(a, pinned)
+		y.rinse(a, pinned)
 	}
 }
 
@@ -97,8 +98,12 @@ func (y *system) figures(f *field, reading levigate.Reading, measured bool) {
 		moves[i] = backing[i*n : i*n : (i+1)*n]
 	}
 	grade := y.curvesGrade(f)
+	var roomGrade [len(reserves)]cite.Grade
+	for i := range roomGrade {
+		roomGrade[i] = grade
+	}
 	f.each(func(c *work.Cause, low, high []delta, lw, hw float64) {
-		if !measured {
+		if !measured && !f.jump {
 			m := work.Move{Cause: c, Low: f.shift(0, low, lw), High: f.shift(0, high, hw)}
 			if c.NotStated || m.Size() > worthActivity {
 				moves[0] = append(moves[0], m)
@@ -112,12 +117,26 @@ func (y *system) figures(f *field, reading levigate.Reading, measured bool) {
 			if c.NotStated || m.Size() > worthGrams {
 				moves[i+1] = append(moves[i+1], m)
 			}
+			if m.Size() > 0.02*math.Max(math.Abs(f.all[i+1]-y.total), 1) {
+				roomGrade[i] = cite.Weakest(roomGrade[i], c.Grade)
+			}
 		}
 	})
+	if f.jump && !measured {
+		moves[0] = append(moves[0], work.Move{Cause: &saturation, Low: saturation.Low, High: saturation.High})
+	}
+	for i := range reserves {
+		if m := f.dissolving(i + 1); m.Size() > worthGrams {
+			moves[i+1] = append(moves[i+1], m)
+		}
+	}
 	act := work.Figure{ID: activityID, Title: activityTitle, Unit: quantity.One, State: work.Good, Method: water.Add, Grade: grade, Sources: y.sources()}
 	act.SetBand(a, moves[0], 0, 1)
 	if y.total <= 0 {
 		act.Notes = append(act.Notes, "no line brings water")
+	}
+	if a < lowest {
+		tooDry(&act)
 	}
 	y.atRange(&act, a)
 	y.crossCheck(&act, a)
@@ -126,7 +145,11 @@ func (y *system) figures(f *field, reading levigate.Reading, measured bool) {
 		calculated := y.uncalibrated()
 		act.Value, act.Low, act.High = calculated.Value, calculated.Low, calculated.High
 		part.Become(&act, reading)
-	case measured:
+		act.Low, act.High = math.Max(act.Low, 0), math.Min(act.High, 1)
+		if f.pinned == nil {
+			act.Notes = append(act.Notes, "the reading moves nothing else: there is no solution it could calibrate")
+		}
+	case measured && f.pinned != nil:
 		act.Moves = []work.Move{{Cause: f.pinned, Low: -reading.Plus, High: reading.Plus}}
 		act.SetBand(a, act.Moves, 0, 1)
 		act.Grade, act.Reading = cite.MeasuredHere, reading.ID
@@ -138,7 +161,7 @@ func (y *system) figures(f *field, reading levigate.Reading, measured bool) {
 	}
 	s.Figures = append(s.Figures, act)
 	for i, r := range reserves {
-		fig := work.Figure{ID: r.id, Title: r.title, Unit: quantity.GramPer100g, State: act.State, Method: Room, Grade: act.Grade, Sources: act.Sources}
+		fig := work.Figure{ID: r.id, Title: r.title, Unit: quantity.GramPer100g, State: act.State, Method: Room, Grade: roomGrade[i], Sources: act.Sources}
 		if measured && f.pinned != nil {
 			slope := f.dll[0] * reading.Plus * f.sol[i+1] / math.Max(f.sol[0], 1e-12)
 			moves[i+1] = append(moves[i+1], work.Move{Cause: f.pinned, Low: slope, High: -slope})
@@ -168,9 +191,15 @@ func (y *system) curvesGrade(f *field) cite.Grade {
 	return grade
 }
 
-// holdsMore is the change in what the formula holds at a point. Where a
-// reading pins the model, every change is taken back at the pin.
+// holdsMore is the change in what the formula holds at a point, which cannot
+// fall below nothing.
 func (f *field) holdsMore(p int, d []delta, water float64) float64 {
+	return math.Max(f.change(p, d, water), -0.95*f.all[p])
+}
+
+// change is the change of the sum at a point. Where a reading pins the model,
+// every change is taken back at the pin.
+func (f *field) change(p int, d []delta, water float64) float64 {
 	sol := d[p].sol
 	if f.pin >= 0 && f.sol[f.pin] > 0 {
 		q := d[f.pin]
@@ -184,7 +213,7 @@ func (f *field) holdsMore(p int, d []delta, water float64) float64 {
 // a solution's water is nearly a straight line, so that they end inside 0 to 1.
 func (f *field) shift(p int, d []delta, water float64) float64 {
 	a, w, slope := f.at[p], f.all[p], f.dll[p]
-	more := f.holdsMore(p, d, water)
+	more := f.change(p, d, water)
 	if a >= 1 {
 		return f.freeWater(d[p].sol)
 	}
@@ -192,6 +221,9 @@ func (f *field) shift(p int, d []delta, water float64) float64 {
 		return 0
 	}
 	straight := (water - more) / slope
+	if f.direct {
+		return math.Max(-a, math.Min(straight, 1-a))
+	}
 	if math.Abs(straight) < 0.05 && a+straight > 0 && a+straight < 1 {
 		return straight
 	}
@@ -204,8 +236,7 @@ func (f *field) shift(p int, d []delta, water float64) float64 {
 // ideal solute: its mole fraction.
 func (f *field) freeWater(sol float64) float64 {
 	n := f.total / molarMassWater
-	// sol was taken at the cap 1−a = 1e-9.
-	osmoles := sol / molarMassWater * 1e-9
+	osmoles := sol / molarMassWater * (1 - nearlyOne)
 	if n+osmoles == 0 {
 		return 0
 	}

@@ -55,7 +55,10 @@ func growth(rec *work.Recorder, f *work.Figure) {
 		// Bacteria have grown at lower activity in a polyol than in salt.
 		low := g.Activity.Low + g.InPolyol
 		says := map[work.Answer]string{work.Below: "below", work.Above: "above", work.CannotTell: "cannot tell"}[f.Against(low)]
-		floor := quantity.Fixed(g.Activity.Typical, 2)
+		floor := quantity.Fixed(g.Activity.Low, 2)
+		if g.Activity.High > g.Activity.Low {
+			floor += "–" + quantity.Fixed(g.Activity.High, 2)
+		}
 		if g.InPolyol != 0 {
 			floor += " (" + quantity.Fixed(low, 2) + " in a polyol)"
 		}
@@ -92,9 +95,7 @@ func (y *system) moles(rec *work.Recorder, a float64) {
 
 // jump says that the sum jumps at a, because crystals dissolve there.
 func (y *system) jump(rec *work.Recorder, a float64) {
-	const hair = 1e-8
-	low, _ := y.sum.Water(a - hair)
-	high, _ := y.sum.Water(a + hair)
+	low, high, _ := y.sum.Jump(a)
 	rec.Say("at %s crystals dissolve: the sum jumps from %s to %s g, and the %s g present lie between; the activity stays here until all are dissolved",
 		quantity.Fixed(a, 4), quantity.Fixed(low, 2), quantity.Fixed(high, 2), quantity.Fixed(y.total, 2))
 	for h, g := range y.sum.Undissolved(a, y.total) {
@@ -167,7 +168,7 @@ func (y *system) curvesUsed(rec *work.Recorder, a float64) {
 		per, _ := part.Curve.Water(a)
 		switch iso := hold.iso; iso.Model {
 		case levigate.FloryHuggins:
-			q := per / molarMassWater * iso.MolarMass
+			q := per / molarMassWater * iso.MolarMass / math.Max(iso.Ions, 1)
 			phi := q / (q + iso.R)
 			from := "isotherms/solutes, row " + iso.Name
 			rec.Equation(water.MethodFloryHuggins, water.FloryHuggins(phi, iso.R, part.Curve.Chi()),
