@@ -15,7 +15,7 @@ type assessCommand struct {
 	Format      string   `enum:"text,json" default:"text" help:"text or json. JSON is one object for one file, an array for more."`
 	Temperature string   `default:"25" placeholder:"T" help:"What the check is made for: 25, 77F; from -15 to 60 °C (default 25)."`
 	Humidity    string   `placeholder:"RH" help:"Also: what the product gains or loses in air of this relative humidity, in %."`
-	Parts       []string `placeholder:"PART" help:"Only these parts: composition, water, structure."`
+	Parts       []string `placeholder:"PART" help:"Only these parts: composition, water, structure, label."`
 	Working     bool     `help:"Show how every figure came about."`
 	All         bool     `help:"Also the rules that hold and the rows not judged."`
 	Curves      bool     `help:"Print the moisture curve as a table; JSON always has the curves."`

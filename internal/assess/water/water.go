@@ -4,14 +4,17 @@
 package water
 
 import (
+	"fmt"
 	"math"
 	"strings"
+	"sync"
 
 	"levigate"
 	"levigate/calc/water"
 	"levigate/cite"
 	"levigate/internal/assess/part"
 	"levigate/quantity"
+	"levigate/refdata"
 	"levigate/work"
 )
 
@@ -25,18 +28,20 @@ var Part = part.Part{
 	Run: run,
 }
 
-// reserve is one limit the room for water is told to.
+// reserve is one limit the room for water is told to: a row of the criteria.
 type reserve struct {
 	id, title string
 	limit     float64
 }
 
-var reserves = [...]reserve{
-	{"water.reserve", "Room for water to activity 0.60", 0.60},
-	{"water.reserve-070", "Room for water to activity 0.70", 0.70},
-	{"water.reserve-075", "Room for water to activity 0.75", 0.75},
-	{"water.reserve-080", "Room for water to activity 0.80", 0.80},
-}
+// reserves are made from the criteria on file, so that a limit stands once.
+var reserves = sync.OnceValue(func() []reserve {
+	var out []reserve
+	for _, c := range refdata.Criteria() {
+		out = append(out, reserve{c.Figure, fmt.Sprintf("Room for water to activity %.2f", c.Activity), c.Activity})
+	}
+	return out
+})
 
 // Causes that move a figure by less than these are left out: together they
 // stay far below the last digit shown.
@@ -63,7 +68,11 @@ func run(s *part.Sheet) {
 	}
 	reading, measured, pinned := y.calibrate()
 	a := y.sum.Activity(y.total)
-	f := y.look([]float64{a, reserves[0].limit, reserves[1].limit, reserves[2].limit, reserves[3].limit})
+	at := []float64{a}
+	for _, r := range reserves() {
+		at = append(at, r.limit)
+	}
+	f := y.look(at)
 	if pinned {
 		f.pin, f.pinned = 0, part.Cause(reading)
 	}
@@ -82,7 +91,7 @@ func run(s *part.Sheet) {
 // none says of every water figure why there is none.
 func none(s *part.Sheet, why string) {
 	s.Figures = append(s.Figures, work.None(activityID, activityTitle, quantity.One, water.Add, why))
-	for _, r := range reserves {
+	for _, r := range reserves() {
 		s.Figures = append(s.Figures, work.None(r.id, r.title, quantity.GramPer100g, water.Add, why))
 	}
 }
@@ -92,13 +101,13 @@ func (y *system) figures(f *field, reading levigate.Reading, measured bool) {
 	s := y.sheet
 	a := f.at[0]
 	n := len(y.holders)*2 + len(s.Lines) + 4
-	backing := make([]work.Move, 0, n*(len(reserves)+1))
-	moves := make([][]work.Move, len(reserves)+1)
+	backing := make([]work.Move, 0, n*(len(reserves())+1))
+	moves := make([][]work.Move, len(reserves())+1)
 	for i := range moves {
 		moves[i] = backing[i*n : i*n : (i+1)*n]
 	}
 	grade := y.curvesGrade(f)
-	var roomGrade [len(reserves)]cite.Grade
+	roomGrade := make([]cite.Grade, len(reserves()))
 	for i := range roomGrade {
 		roomGrade[i] = grade
 	}
@@ -112,7 +121,7 @@ func (y *system) figures(f *field, reading levigate.Reading, measured bool) {
 				grade = cite.Weakest(grade, c.Grade)
 			}
 		}
-		for i := range reserves {
+		for i := range reserves() {
 			m := work.Move{Cause: c, Low: f.holdsMore(i+1, low, lw) - lw, High: f.holdsMore(i+1, high, hw) - hw}
 			if c.NotStated || m.Size() > worthGrams {
 				moves[i+1] = append(moves[i+1], m)
@@ -125,7 +134,7 @@ func (y *system) figures(f *field, reading levigate.Reading, measured bool) {
 	if f.jump && !measured {
 		moves[0] = append(moves[0], work.Move{Cause: &saturation, Low: saturation.Low, High: saturation.High})
 	}
-	for i := range reserves {
+	for i := range reserves() {
 		if m := f.dissolving(i + 1); m.Size() > worthGrams {
 			moves[i+1] = append(moves[i+1], m)
 		}
@@ -160,7 +169,7 @@ func (y *system) figures(f *field, reading levigate.Reading, measured bool) {
 		act.Working = rec.Step()
 	}
 	s.Figures = append(s.Figures, act)
-	for i, r := range reserves {
+	for i, r := range reserves() {
 		fig := work.Figure{ID: r.id, Title: r.title, Unit: quantity.GramPer100g, State: act.State, Method: Room, Grade: roomGrade[i], Sources: act.Sources}
 		if measured && f.pinned != nil {
 			slope := f.dll[0] * reading.Plus * f.sol[i+1] / math.Max(f.sol[0], 1e-12)
