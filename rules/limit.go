@@ -36,14 +36,22 @@ func limitRows(ref string) ([]Limit, error) {
 				quantity.Significant(p.Limit, 2)), p.From.Mark, p.From.From})
 		}
 	case "pairs":
-		for _, p := range refdata.Pairs() {
-			out = append(out, Limit{p.Key, p.A + " beside " + p.B + ": " + p.Why, p.Mark, p.Sources[0]})
-		}
+		out = pairRows(refdata.Pairs())
+	case "pairs/clashes":
+		out = pairRows(refdata.Clashes())
 	}
 	if len(out) == 0 {
 		return nil, fmt.Errorf("%q names no row of a table of limits", ref)
 	}
 	return out, nil
+}
+
+func pairRows(pairs []refdata.Pair) []Limit {
+	out := make([]Limit, 0, len(pairs))
+	for _, p := range pairs {
+		out = append(out, Limit{p.Key, p.A + " beside " + p.B + ": " + p.Why, p.Mark, p.Sources[0]})
+	}
+	return out
 }
 
 // criterion is the row of the criteria that a figure counts its room to.
