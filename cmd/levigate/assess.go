@@ -41,6 +41,11 @@ func (c *assessCommand) Run(s *session) error {
 	if err != nil {
 		return err
 	}
+	return worst(outcomes)
+}
+
+// worst is the highest status of the files, as the error that ends the command.
+func worst(outcomes []program.Outcome) error {
 	status := statusDone
 	for i := range outcomes {
 		status = max(status, outcomeStatus(&outcomes[i]))

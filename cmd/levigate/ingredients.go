@@ -43,14 +43,7 @@ func (c *ingredientsCommand) Run(s *session) error {
 	if err != nil {
 		return err
 	}
-	status := statusDone
-	for i := range outcomes {
-		status = max(status, outcomeStatus(&outcomes[i]))
-	}
-	if status != statusDone {
-		return stopped(status)
-	}
-	return nil
+	return worst(outcomes)
 }
 
 func (c *ingredientsCommand) printJSON(s *session, outcomes []program.Outcome) error {
