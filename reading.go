@@ -36,5 +36,9 @@ type Conditions struct {
 	Humidity    float64 // of the air asked about, % RH; 0 when none was
 }
 
+// The isotherms were compared with measurements between these, °C; outside
+// them figures are still given, with a wider band.
+const ProvedFrom, ProvedTo = 5.0, 40.0
+
 // Room is the temperature a check is made at unless asked otherwise.
 const Room = 25.0

@@ -6,9 +6,6 @@ import (
 	"levigate/work"
 )
 
-// The isotherms were compared with measurements between these.
-const coldest, warmest = 5.0, 40.0 // °C
-
 var _ = register(Rule{
 	ID:    "W06",
 	Name:  "temperature-range",
@@ -27,7 +24,7 @@ var _ = register(Rule{
 	},
 	Check: func(s *Subject, r *Report) {
 		t := s.Conditions.Temperature
-		if t >= coldest && t <= warmest {
+		if t >= levigate.ProvedFrom && t <= levigate.ProvedTo {
 			return
 		}
 		var titles, places []string
@@ -37,7 +34,7 @@ var _ = register(Rule{
 			}
 		}
 		if len(titles) > 0 {
-			r.Broken(Note{Say: "outside", At: places, Args: Args{"temperature": t, "coldest": coldest, "warmest": warmest, "figures": titles}})
+			r.Broken(Note{Say: "outside", At: places, Args: Args{"temperature": t, "coldest": levigate.ProvedFrom, "warmest": levigate.ProvedTo, "figures": titles}})
 		}
 	},
 	Examples: []Example{
