@@ -82,15 +82,16 @@ func (s *Sum) total(a float64) (grams, slope float64, crystals bool) {
 }
 
 // Each writes what every holder holds at activity a and its slope, in order,
-// into g and dg.
-func (s *Sum) Each(a float64, g, dg []float64) {
+// into g and dg, and says whether crystals stand undissolved.
+func (s *Sum) Each(a float64, g, dg []float64) (crystals bool) {
 	var w, dw [maxHolders]float64
-	n, _ := s.solve(a, &w, &dw)
+	n, crystals := s.solve(a, &w, &dw)
 	copy(g, w[:n])
 	copy(dg, dw[:n])
 	for i := n; i < len(s.Holders); i++ {
 		g[i], dg[i] = s.alone(i, a)
 	}
+	return crystals
 }
 
 // solve fills in what each of the first holders holds, crystals taken off. It

@@ -83,3 +83,18 @@ func TestOwnSaltIsCrystals(t *testing.T) {
 		t.Errorf("own salt and a little water: %.4f", v)
 	}
 }
+
+// Along the rinse path, too, crystals do not blow the band up.
+func TestRinseBandBesideCrystals(t *testing.T) {
+	a := check(t, "lines:\n  - {material: Sucrose, percent: 50}\n  - {material: Aqua, percent: 3}\n"+sunflower)
+	for _, c := range a.Curves {
+		if c.ID != "water.rinse" {
+			continue
+		}
+		for i, y := range c.Y.Values {
+			if c.High[i]-c.Low[i] > 0.08 || y < 0.8 {
+				t.Errorf("after %g g: %.3f (%.3f–%.3f)", c.X.Values[i], y, c.Low[i], c.High[i])
+			}
+		}
+	}
+}

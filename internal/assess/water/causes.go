@@ -1,6 +1,7 @@
 package water
 
 import (
+	"fmt"
 	"math"
 
 	"levigate"
@@ -22,6 +23,7 @@ type field struct {
 	// itself, so that its move is read off and not solved for.
 	direct  bool
 	jump    bool       // the root lies in a jump: crystals decide it
+	partly  []bool     // at each point: crystals stand undissolved there
 	scratch [2][]delta // low and high end
 }
 
@@ -31,7 +33,7 @@ type delta struct{ sol, rest float64 }
 
 func (y *system) look(at []float64) *field {
 	n := len(y.holders)
-	f := &field{system: y, at: at, pin: -1}
+	f := &field{system: y, at: at, pin: -1, partly: make([]bool, len(at))}
 	buf := make([]float64, 2*n*len(at)+4*len(at))
 	take := func(k int) []float64 { s := buf[:k:k]; buf = buf[k:]; return s }
 	f.g, f.dg = make([][]float64, len(at)), make([][]float64, len(at))
@@ -39,7 +41,7 @@ func (y *system) look(at []float64) *field {
 	f.scratch[0], f.scratch[1] = make([]delta, len(at)), make([]delta, len(at))
 	for p, a := range at {
 		f.g[p], f.dg[p] = take(n), take(n)
-		y.sum.Each(a, f.g[p], f.dg[p])
+		f.partly[p] = y.sum.Each(a, f.g[p], f.dg[p])
 		for h := range n {
 			f.all[p] += f.g[p][h]
 			f.dll[p] += f.dg[p][h]
@@ -261,7 +263,7 @@ var (
 		Grade: cite.Estimated, Settle: "measure the water activity of the finished product in a closed cup at 25 °C"}
 	mixingHard = work.Cause{Key: "method/mixing", Name: "the mixing rule, with honey, salts or a blend of esters", Low: -0.03, High: 0.03,
 		Grade: cite.Estimated, Settle: mixing.Settle}
-	tempered = work.Cause{Key: "method/temperature", Name: "temperature outside 5 to 40 °C",
+	tempered = work.Cause{Key: "method/temperature", Name: "temperature outside " + provedRange,
 		Grade: cite.Assumed, Settle: "measure at that temperature"}
 )
 
@@ -324,5 +326,11 @@ func (f *field) mixes() *work.Cause {
 	return &mixing
 }
 
-// outside is how many degrees a temperature lies outside 5 to 40 °C.
-func outside(celsius float64) float64 { return math.Max(math.Max(5-celsius, celsius-40), 0) }
+// outside is how many degrees a temperature lies outside the range the
+// isotherms were proved in.
+func outside(celsius float64) float64 {
+	return math.Max(math.Max(levigate.ProvedFrom-celsius, celsius-levigate.ProvedTo), 0)
+}
+
+// provedRange names that range.
+var provedRange = fmt.Sprintf("%.0f to %.0f °C", levigate.ProvedFrom, levigate.ProvedTo)

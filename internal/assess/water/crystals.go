@@ -15,24 +15,24 @@ var saturation = work.Cause{Key: "method/saturation", Name: "the activity at whi
 
 const saturationWidth = 0.015
 
-// steady gives the slopes at the root where crystals are about. Inside a jump
-// the sum has none: the activity stays where the crystals dissolve, whatever
-// else is doubtful. Between jumps the slope of the curves leaves out crystals
-// dissolving, so it is taken from the sum itself.
-func (f *field) steady() (jump bool) {
-	a := f.at[0]
-	if !f.hasCrystals() || a <= lowest || a >= 1-lowest {
+// steady gives the slope at a root where crystals are about, and says whether
+// the root lies in a jump. Inside one the sum has no slope: the activity stays
+// where the crystals dissolve, whatever else is doubtful. Between jumps the
+// slope of the curves leaves out crystals dissolving, so it is taken from the
+// sum itself. present is the water the root was found for.
+func (f *field) steady(p int, present float64) (jump bool) {
+	a := f.at[p]
+	missed := math.Abs(f.all[p]-present) > 1e-5*present
+	if a <= lowest || a >= 1-lowest || !f.partly[p] && !missed {
 		return false
 	}
-	if low, high, jumps := f.sum.Jump(a); jumps && low <= f.total*(1+1e-6) && high >= f.total*(1-1e-6) {
+	if _, _, jumps := f.sum.Jump(a); jumps {
 		return true
 	}
 	const h = 1e-5
 	low, _ := f.sum.Water(a - h)
 	high, _ := f.sum.Water(a + h)
-	if slope := (high - low) / (2 * h); slope > f.dll[0] {
-		f.dll[0] = slope
-	}
+	f.dll[p] = math.Max(f.dll[p], (high-low)/(2*h))
 	return false
 }
 
@@ -53,11 +53,13 @@ func (f *field) dissolving(p int) work.Move {
 	if !f.hasCrystals() || a <= saturationWidth || a >= 1-saturationWidth {
 		return m
 	}
-	low, _ := f.sum.Water(a - saturationWidth)
-	high, _ := f.sum.Water(a + saturationWidth)
 	smooth := f.dll[p] * saturationWidth
+	low, _ := f.sum.Water(a - saturationWidth)
 	m.Low = math.Min(0, low-f.all[p]+smooth)
-	m.High = math.Max(0, high-f.all[p]-smooth)
+	if f.partly[p] {
+		high, _ := f.sum.Water(a + saturationWidth)
+		m.High = math.Max(0, high-f.all[p]-smooth)
+	}
 	return m
 }
 

@@ -18,21 +18,14 @@ func (y *system) isotherm(a float64, pinned bool) {
 		grid[i] = float64(2+3*i) / 100
 	}
 	f := y.pinnedLook(grid, a, pinned)
-	down, up := make([]float64, len(grid)), make([]float64, len(grid))
-	f.each(func(_ *work.Cause, low, high []delta, lw, hw float64) {
-		for p := range grid {
-			l, h := f.holdsMore(p, low, lw), f.holdsMore(p, high, hw)
-			down[p] += square(math.Min(math.Min(l, h), 0))
-			up[p] += square(math.Max(math.Max(l, h), 0))
-		}
-	})
+	down, up := f.spreads(len(grid), f.holdsMore)
 	c := levigate.Curve{ID: "water.isotherm",
 		X: levigate.Axis{Title: "Water activity", Unit: "1", Values: grid},
 		Y: levigate.Axis{Title: "Water held", Unit: "g/100 g", Values: append([]float64(nil), f.all[:len(grid)]...)},
 	}
 	for p := range grid {
-		c.Low = append(c.Low, math.Max(0, f.all[p]-math.Sqrt(down[p])))
-		c.High = append(c.High, f.all[p]+math.Sqrt(up[p]))
+		c.Low = append(c.Low, math.Max(0, f.all[p]-down[p]))
+		c.High = append(c.High, f.all[p]+up[p])
 	}
 	c.Marks = append(c.Marks, levigate.CurveMark{ID: "formula", Text: "this formula", X: a, ToX: a, Y: y.total})
 	for _, r := range refdata.Criteria() {
@@ -42,7 +35,24 @@ func (y *system) isotherm(a float64, pinned bool) {
 	y.sheet.Assessment.Curves = append(y.sheet.Assessment.Curves, c)
 }
 
-func square(x float64) float64 { return x * x }
+// spreads is how far the first n points may lie below and above, all causes
+// added in quadrature, each side by itself. move tells what one end of a cause
+// does at a point.
+func (f *field) spreads(n int, move func(p int, d []delta, water float64) float64) (down, up []float64) {
+	down, up = make([]float64, n), make([]float64, n)
+	f.each(func(_ *work.Cause, low, high []delta, lw, hw float64) {
+		for p := range n {
+			l, h := move(p, low, lw), move(p, high, hw)
+			below, above := math.Min(math.Min(l, h), 0), math.Max(math.Max(l, h), 0)
+			down[p] += below * below
+			up[p] += above * above
+		}
+	})
+	for p := range n {
+		down[p], up[p] = math.Sqrt(down[p]), math.Sqrt(up[p])
+	}
+	return down, up
+}
 
 // rinse draws the path from the tube to the sink: water added against the
 // activity.
@@ -55,21 +65,28 @@ func (y *system) rinse(a float64, pinned bool) {
 	}
 	y.sum.Path(totals, at)
 	f := y.pinnedLook(at, a, pinned)
-	down, up := make([]float64, len(grid)), make([]float64, len(grid))
-	f.each(func(_ *work.Cause, low, high []delta, lw, hw float64) {
-		for p := range grid {
-			l, h := f.shift(p, low, lw), f.shift(p, high, hw)
-			down[p] += square(math.Min(math.Min(l, h), 0))
-			up[p] += square(math.Max(math.Max(l, h), 0))
+	jumps := make([]bool, len(grid))
+	for p := range grid {
+		jumps[p] = f.steady(p, totals[p])
+	}
+	down, up := f.spreads(len(grid), func(p int, d []delta, water float64) float64 {
+		if jumps[p] {
+			return 0
 		}
+		return f.shift(p, d, water)
 	})
+	for p := range grid {
+		if jumps[p] {
+			down[p], up[p] = saturationWidth, saturationWidth
+		}
+	}
 	c := levigate.Curve{ID: "water.rinse",
 		X: levigate.Axis{Title: "Water added", Unit: "g/100 g", Values: grid},
 		Y: levigate.Axis{Title: "Water activity", Unit: "1", Values: at},
 	}
 	for p := range grid {
-		c.Low = append(c.Low, math.Max(0, at[p]-math.Sqrt(down[p])))
-		c.High = append(c.High, math.Min(1, at[p]+math.Sqrt(up[p])))
+		c.Low = append(c.Low, math.Max(0, at[p]-down[p]))
+		c.High = append(c.High, math.Min(1, at[p]+up[p]))
 	}
 	for _, r := range refdata.Criteria() {
 		w, _ := y.sum.Water(r.Activity)

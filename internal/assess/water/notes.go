@@ -62,7 +62,7 @@ func (y *system) uncalibrated() work.Band {
 func (y *system) atRange(f *work.Figure, a float64) {
 	if outside(y.celsius) > 0 {
 		f.State = work.OutOfRange
-		f.Notes = append(f.Notes, fmt.Sprintf("%.0f °C lies outside 5 to 40 °C, where this was compared with measurements", y.celsius))
+		f.Notes = append(f.Notes, fmt.Sprintf("%.0f °C lies outside %s, where this was compared with measurements", y.celsius, provedRange))
 	}
 	for i := range y.unknown {
 		if u := &y.unknown[i]; u.cause.NotStated {
@@ -142,6 +142,10 @@ func (y *system) inAir(a float64, pinned bool) {
 		Notes: []string{"where it would end if left open; a stiff gel may need weeks, its surface minutes"}}
 	fig.SetBand(f.all[0]-y.total, moves, math.Inf(-1), math.Inf(1))
 	y.atRange(&fig, f.at[0])
+	if rec := s.Recorder(title); rec.On() {
+		y.recordReserve(rec, f.at[0], f.all[0])
+		fig.Working = rec.Step()
+	}
 	s.Figures = append(s.Figures, fig)
 }
 

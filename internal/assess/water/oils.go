@@ -65,6 +65,12 @@ func oils(s *part.Sheet, y *system) {
 	if len(y.holders) > 0 && held < 0.99*y.total {
 		dissolved.Notes = append(dissolved.Notes, "the rest is held by powders, crystals or polyol, at the same activity")
 	}
+	if rec := s.Recorder(dissolved.Title); rec.On() {
+		rec.Say("%s g of water per 100 g are shared out; at activity %s everything together holds just that, and %s g of it lie in the oils",
+			quantity.Fixed(y.total, 3), quantity.Fixed(at, 3), quantity.Fixed(held, 3))
+		y.terms(rec, math.Min(at, nearlyOne))
+		dissolved.Working = rec.Step()
+	}
 	s.Figures = append(s.Figures, dissolved)
 
 	here := y.capacity("water.oil-capacity", fmt.Sprintf("Water the oils can dissolve at %.0f °C", y.celsius), y.celsius)
@@ -75,6 +81,11 @@ func oils(s *part.Sheet, y *system) {
 		all = append(all, work.Move{Cause: m.Cause, Low: -m.Low, High: -m.High})
 	}
 	room.SetBand(here.Value-held, all, math.Inf(-1), math.Inf(1))
+	if rec := s.Recorder(room.Title); rec.On() {
+		rec.Say("room = what the oils can dissolve − what they hold = %s − %s = %s g per 100 g",
+			quantity.Fixed(here.Value, 3), quantity.Fixed(held, 3), quantity.Fixed(room.Value, 3))
+		room.Working = rec.Step()
+	}
 	s.Figures = append(s.Figures, here, room,
 		y.capacity("water.oil-capacity-05", "Water the oils can dissolve at 5 °C", 5),
 		y.capacity("water.oil-capacity-25", "Water the oils can dissolve at 25 °C", 25),
@@ -119,7 +130,7 @@ func (y *system) capacity(id, title string, celsius float64) work.Figure {
 	}
 	if outside(celsius) > 0 {
 		f.State = work.OutOfRange
-		f.Notes = append(f.Notes, fmt.Sprintf("%.0f °C lies outside 5 to 40 °C", celsius))
+		f.Notes = append(f.Notes, fmt.Sprintf("%.0f °C lies outside %s", celsius, provedRange))
 	}
 	return f
 }

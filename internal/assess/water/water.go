@@ -76,7 +76,7 @@ func run(s *part.Sheet) {
 	if pinned {
 		f.pin, f.pinned = 0, part.Cause(reading)
 	}
-	f.jump = f.steady()
+	f.jump = f.steady(0, y.total)
 	y.figures(f, reading, measured)
 	if s.Conditions.Humidity > 0 {
 		y.inAir(a, pinned)

@@ -107,7 +107,7 @@ func (y *system) jump(rec *work.Recorder, a float64) {
 
 // recordReserve writes down a room for water.
 func (y *system) recordReserve(rec *work.Recorder, limit, holds float64) {
-	rec.Say("room = water held at %s − water present = %s − %s = %s g per 100 g, mixed evenly", quantity.Fixed(limit, 2),
+	rec.Say("water held at %s − water present = %s − %s = %s g per 100 g, mixed evenly", quantity.Fixed(limit, 2),
 		quantity.Fixed(holds, 3), quantity.Fixed(y.total, 3), quantity.Fixed(holds-y.total, 3))
 	y.terms(rec, limit)
 }
