@@ -55,6 +55,15 @@ type Material struct {
 	Role     []string // "preservative", "emulsifier", "scrub"
 	Classes  []string // what rules look for
 	Cautions []string // "dust", "hot-wax", "caustic", "acid"
+	Storage  []string // "dark", "cool", "dry"
+	Belongs  Belongs  // the phase it goes into
+	// Use is how much of a formula it usually makes up, %; its ends are the usual
+	// range and no limit.
+	Use Range
+	// OilAbsorption is the oil that 100 g of a powder soak up before they turn to
+	// a paste, g.
+	OilAbsorption Range
+	HLB           []Stated // of this grade, where it is not its substances'
 
 	Grade  cite.Grade
 	Source string // the maker's own words for where it comes from
@@ -72,6 +81,18 @@ const (
 	FinePow  Form = "powder"
 	Grains   Form = "grains"
 	Solid    Form = "solid" // butters, waxes, flakes
+)
+
+// Belongs is the phase a raw material goes into.
+type Belongs string
+
+// The phases, in the trade's words. What spoils or flies off with heat goes in
+// while cooling down.
+const (
+	InWaterPhase  Belongs = "water" // water, polyols and what dissolves in them
+	InOilPhase    Belongs = "oil"
+	InPowderPhase Belongs = "powder"
+	InCoolDown    Belongs = "cool-down"
 )
 
 // Is reports whether the material, or any substance declared in it, belongs to

@@ -21,6 +21,8 @@ type Substance struct {
 	Aliases   []string // other names it is found by: "Honey" for "Mel"
 	CAS       string   // empty when it was not found in a source on hand
 	Kind      Kind
+	State     State   // at 25 °C
+	Charge    Charge  // of what is surface-active, a polymer or a clay; empty elsewhere
 	MolarMass float64 // g/mol; 0 when unknown or a mixture
 	Density   Range   // g/mL
 	Isotherm  *Isotherm
@@ -29,7 +31,56 @@ type Substance struct {
 	// glycerol head; the activity's band reaches to what that head would hold.
 	SugarHead float64
 	HeadLike  string // the solute the head is taken to be: "Sucrose"
-	Marks     Marks
+	// Melting is where it melts or softens, °C.
+	Melting Range
+	// HLB is of an emulsifier, RequiredHLB of an oil in water. Where sources
+	// disagree both are kept and the first is used.
+	HLB, RequiredHLB []Stated
+	Solubility       []Solubility
+	Marks            Marks
+}
+
+// State is how a substance stands at room temperature.
+type State string
+
+// The states.
+const (
+	LiquidState State = "liquid"
+	PasteState  State = "paste" // butters, petrolatum
+	SolidState  State = "solid"
+)
+
+// Charge is what a substance carries in water.
+type Charge string
+
+// The charges.
+const (
+	Anionic    Charge = "anionic"
+	Cationic   Charge = "cationic"
+	Nonionic   Charge = "nonionic"
+	Amphoteric Charge = "amphoteric"
+)
+
+// Stated is a number with how it is known.
+type Stated struct {
+	Range
+	Provenance
+}
+
+// Solubility is how much of a substance 100 g of a liquid takes up near 25 °C, g.
+type Solubility struct {
+	In string // the INCI name of the liquid
+	Stated
+}
+
+// DissolvesIn is the solubility in a liquid; false when none is on file.
+func (s *Substance) DissolvesIn(inci string) (Stated, bool) {
+	for _, x := range s.Solubility {
+		if x.In == inci {
+			return x.Stated, true
+		}
+	}
+	return Stated{}, false
 }
 
 // Is reports whether the substance belongs to a class.

@@ -19,12 +19,13 @@ type Card struct {
 	Notes   string
 }
 
-// parseCard reads "key: value" lines; a line that starts with two spaces goes
-// on with the value before it.
-func parseCard(name, text string) (Card, error) {
+// parseCard reads "# key: value" lines; a line whose text is indented goes on
+// with the value before it.
+func parseCard(name string, lines []string) (Card, error) {
 	fields := map[string]string{}
 	last := ""
-	for i, line := range strings.Split(text, "\n") {
+	for i, line := range lines {
+		line = strings.TrimPrefix(strings.TrimPrefix(line, "#"), " ")
 		switch {
 		case strings.TrimSpace(line) == "":
 		case strings.HasPrefix(line, "  ") && last != "":

@@ -9,14 +9,21 @@ import (
 	"levigate/cite"
 )
 
-var materialTables = []string{"materials/liquids", "materials/oils", "materials/powders", "materials/others"}
+// A table under materials/ joins by being there; it leaves out the columns it
+// has no use for.
+var materialColumns = []string{
+	"code", "name", "form", "belongs", "declared", "dry", "dissolved", "water", "density", "isotherm", "sits", "size_um",
+	"oil_absorption", "hlb", "use", "role", "classes", "cautions", "storage", "grade", "source", "notes",
+}
 
 // The words a raw material may use. A word outside these is a slip that a rule
 // would never find.
 var (
 	forms    = []levigate.Form{levigate.Liquid, levigate.Crystals, levigate.FinePow, levigate.Grains, levigate.Solid}
 	sits     = []levigate.Sits{"", levigate.InOil, levigate.InPolyol, levigate.Grain}
-	cautions = []string{"acid", "caustic", "dust", "flammable", "hot-wax", "irritant"}
+	belongs  = []levigate.Belongs{"", levigate.InWaterPhase, levigate.InOilPhase, levigate.InPowderPhase, levigate.InCoolDown}
+	cautions = []string{"acid", "caustic", "dust", "flammable", "hot-wax", "irritant", "oxidiser", "sensitiser"}
+	storage  = []string{"closed", "cool", "dark", "dry", "frost-free", "fridge", "upright"}
 	roles    = []string{
 		"absorbent", "acid", "active", "alkali", "antioxidant", "base", "butter", "cleanser", "colour", "conditioner", "emollient",
 		"emulsifier", "filler", "fragrance", "humectant", "preservative", "scrub", "solvent", "thickener", "wax",
@@ -42,20 +49,19 @@ type materialSet struct {
 }
 
 var materials = sync.OnceValue(func() materialSet {
-	tables := make([]*Table, len(materialTables))
-	for i, name := range materialTables {
-		tables[i] = mustOpen(name)
-	}
-	set, err := readMaterials(tables, mustOpen("materials/declared"), mustOpen("materials/dry"))
+	set, err := readMaterials(folder("materials"))
 	if err != nil {
 		panic("refdata: " + err.Error())
 	}
 	return set
 })
 
-func readMaterials(tables []*Table, declared, dry *Table) (materialSet, error) {
+func readMaterials(tables []*Table) (materialSet, error) {
 	set := materialSet{byCode: map[string]*levigate.Material{}}
 	for _, t := range tables {
+		if err := t.allow(materialColumns); err != nil {
+			return set, err
+		}
 		for _, r := range t.Rows {
 			m, err := readMaterial(r)
 			if err != nil {
@@ -68,26 +74,17 @@ func readMaterials(tables []*Table, declared, dry *Table) (materialSet, error) {
 			set.list = append(set.list, m)
 		}
 	}
-	if err := readShares(declared, set, "declared", func(m *levigate.Material) *[]levigate.Share { return &m.Declared }); err != nil {
-		return set, err
-	}
-	if err := readShares(dry, set, "dry", func(m *levigate.Material) *[]levigate.Share { return &m.Dry }); err != nil {
-		return set, err
-	}
-	for _, m := range set.list {
-		if len(m.Declared) == 0 {
-			return set, fmt.Errorf("%s.tsv: %s is declared as nothing", declared.Name, m.Code)
-		}
-	}
 	return set, nil
 }
 
 func readMaterial(r Row) (*levigate.Material, error) {
+	marks := levigate.Marks{}
 	m := &levigate.Material{
-		Code: r.Text("code"), Name: r.Text("name"), Origin: levigate.Embedded, Form: levigate.Form(r.Text("form")),
-		Sits: levigate.Sits(r.Text("sits")), Role: list(r.Text("role")), Classes: list(r.Text("classes")),
-		Cautions: list(r.Text("cautions")), Dissolved: r.Text("dissolved") == "yes",
-		Source: r.Text("source"), Marks: levigate.Marks{},
+		Code: r.Text("code"), Name: r.Text("name"), Origin: levigate.Embedded, Form: levigate.Form(r.word("form", marks)),
+		Sits: levigate.Sits(r.word("sits", marks)), Belongs: levigate.Belongs(r.word("belongs", marks)),
+		Role: list(r.word("role", marks)), Classes: list(r.word("classes", marks)), Cautions: list(r.word("cautions", marks)),
+		Storage: list(r.word("storage", marks)), Dissolved: r.word("dissolved", marks) == "yes",
+		Source: r.Text("source"), Marks: marks,
 	}
 	if m.Code == "" || m.Name == "" {
 		return nil, fmt.Errorf("%s: a raw material needs a code and a name", r.At())
@@ -98,6 +95,8 @@ func readMaterial(r Row) (*levigate.Material, error) {
 	}{
 		{"form", slices.Contains(forms, m.Form)},
 		{"sits", slices.Contains(sits, m.Sits)},
+		{"belongs", slices.Contains(belongs, m.Belongs)},
+		{"storage", within(m.Storage, storage)},
 		{"role", within(m.Role, roles)},
 		{"cautions", within(m.Cautions, cautions)},
 		{"dissolved", m.Dissolved || r.Text("dissolved") == ""},
@@ -106,9 +105,23 @@ func readMaterial(r Row) (*levigate.Material, error) {
 			return nil, fmt.Errorf("%s: column %s: %q is not a word for it", r.At(), w.column, r.Text(w.column))
 		}
 	}
-	err := marked(r, m.Marks, map[string]*levigate.Range{"water": &m.Water, "density": &m.Density, "size_um": &m.Size})
+	err := marked(r, m.Marks, map[string]*levigate.Range{
+		"water": &m.Water, "density": &m.Density, "size_um": &m.Size, "use": &m.Use, "oil_absorption": &m.OilAbsorption,
+	})
 	if err != nil {
 		return nil, err
+	}
+	if m.HLB, err = r.stated("hlb", m.Marks); err != nil {
+		return nil, err
+	}
+	if m.Declared, err = readShares(r, "declared", m.Marks); err != nil {
+		return nil, err
+	}
+	if m.Dry, err = readShares(r, "dry", m.Marks); err != nil {
+		return nil, err
+	}
+	if len(m.Declared) == 0 {
+		return nil, fmt.Errorf("%s: %s is declared as nothing", r.At(), m.Code)
 	}
 	if m.Grade, err = cite.ParseGrade(r.Text("grade")); err != nil {
 		return nil, fmt.Errorf("%s: %w", r.At(), err)
@@ -117,28 +130,23 @@ func readMaterial(r Row) (*levigate.Material, error) {
 	return m, err
 }
 
-// readShares reads a table of material, inci, percent into the raw materials.
-// A share's mark is kept as "declared/INCI" or "dry/INCI".
-func readShares(t *Table, set materialSet, what string, of func(*levigate.Material) *[]levigate.Share) error {
-	for _, r := range t.Rows {
-		m := set.byCode[r.Text("material")]
-		if m == nil {
-			return fmt.Errorf("%s: no raw material has the code %q", r.At(), r.Text("material"))
-		}
-		inci := r.Text("inci")
-		s, ok := Substance(inci)
-		if !ok {
-			return fmt.Errorf("%s: substance %q is not on file", r.At(), inci)
-		}
-		p, from, err := r.Cell("percent")
-		if err != nil {
-			return err
-		}
-		m.Marks[what+"/"+inci] = from
-		shares := of(m)
-		*shares = append(*shares, levigate.Share{INCI: inci, Substance: s, Percent: p})
+// readShares reads what a raw material is made up of: "Glycerin: 86.5 c
+// trade-practice; Aqua: 13.5 c trade-practice". A share's mark is kept as
+// "declared/INCI" or "dry/INCI".
+func readShares(r Row, column string, marks levigate.Marks) ([]levigate.Share, error) {
+	entries, err := r.names(column, marks)
+	if err != nil {
+		return nil, err
 	}
-	return nil
+	var out []levigate.Share
+	for _, e := range entries {
+		s, ok := Substance(e.Name)
+		if !ok {
+			return nil, fmt.Errorf("%s: column %s: substance %q is not on file", r.At(), column, e.Name)
+		}
+		out = append(out, levigate.Share{INCI: e.Name, Substance: s, Percent: e.Range})
+	}
+	return out, nil
 }
 
 func within(words, known []string) bool {

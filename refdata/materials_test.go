@@ -11,19 +11,28 @@ import (
 )
 
 func TestBadMaterialsAreRefused(t *testing.T) {
-	const head = "code|name|form|grade|water|density|sits|size_um|role|classes|cautions|isotherm|dissolved|source|notes"
+	const head = "code|name|form|grade|water|density|sits|size_um|role|classes|cautions|isotherm|dissolved|source|declared|belongs|storage|use|hlb"
 	for row, want := range map[string]string{
-		"|Water|liquid|compiled":                       "code and a name",
-		"W|Water|gas|compiled":                         "column form",
-		"W|Water|liquid|compiled|||top":                "column sits",
-		"W|Water|liquid|compiled|||||magic":            "column role",
-		"W|Water|liquid|compiled|||||||bites":          "column cautions",
-		"W|Water|liquid|compiled|||||||||maybe":        "column dissolved",
-		"W|Water|liquid|certain":                       "evidence",
-		"W|Water|liquid|compiled|100":                  "want VALUE",
-		"W|Water|liquid|compiled||||||||no such curve": "no isotherm",
+		"|Water|liquid|compiled":                                                                           "code and a name",
+		"W|Water|liquid|compiled":                                                                          "declared as nothing",
+		"W|Water|gas|compiled":                                                                             "column form",
+		"W|Water|liquid|compiled|||top":                                                                    "column sits",
+		"W|Water|liquid|compiled|||||magic":                                                                "column role",
+		"W|Water|liquid|compiled|||||||bites":                                                              "column cautions",
+		"W|Water|liquid|compiled|||||||||maybe":                                                            "column dissolved",
+		"W|Water|liquid|certain|||||||||||Aqua: 100 c trade-practice":                                      "evidence",
+		"W|Water|liquid|compiled|100":                                                                      "want VALUE",
+		"W|Water|liquid|compiled||||||||no such curve|||Aqua: 100 c trade-practice":                        "no isotherm",
+		"W|Water|liquid|compiled|||||||||||Aqua":                                                           "want NAME: CELL",
+		"W|Water|liquid|compiled|||||||||||Aqua: 100":                                                      "want VALUE",
+		"W|Water|liquid|compiled|||||||||||Wet: 100 c trade-practice":                                      "not on file",
+		"W|Water|liquid|compiled|||||||||||Aqua: 50 c trade-practice; Aqua: 50 c trade-practice":           "stands twice",
+		"W|Water|liquid|compiled|||||||||||Aqua: 100 c trade-practice|top":                                 "column belongs",
+		"W|Water|liquid|compiled|||||||||||Aqua: 100 c trade-practice||attic":                              "column storage",
+		"W|Water|liquid|compiled|||||||||||Aqua: 100 c trade-practice|||5":                                 "column use",
+		"W|Water|liquid|compiled|||||||||||Aqua: 100 c trade-practice||||15 m recalled; twelve m recalled": "not a number",
 	} {
-		if _, err := readMaterial(oneRow(t, head, row)); err == nil || !strings.Contains(err.Error(), want) {
+		if _, err := readMaterial(oneRow(t, head, row, materialColumns...)); err == nil || !strings.Contains(err.Error(), want) {
 			t.Errorf("%q: got %v, want an error with %q", row, err, want)
 		}
 	}
@@ -66,13 +75,26 @@ func TestEveryNumberHasAMark(t *testing.T) {
 			t.Errorf("%s: %s given %v, marked %v", where, column, given, ok)
 		}
 	}
+	words := func(where string, marks levigate.Marks, of map[string]bool) {
+		for column, given := range of {
+			check(where, column, given, marks)
+		}
+	}
 	for _, e := range Entries() {
+		words(e.INCI, e.Marks, map[string]bool{
+			"kind": true, "us_name": e.USName != "", "state": e.State != "", "charge": e.Charge != "", "classes": len(e.Classes) > 0,
+			"melting": e.Melting.Known(), "hlb": len(e.HLB) > 0, "required_hlb": len(e.RequiredHLB) > 0,
+		})
 		check(e.INCI, "density", e.Density.Known(), e.Marks)
 		check(e.INCI, "molar_mass", e.MolarMass > 0, e.Marks)
 		check(e.INCI, "sugar_head", e.SugarHead > 0, e.Marks)
 		check(e.INCI, "cas", e.CAS != "", e.Marks)
 	}
 	for _, m := range Materials() {
+		words(m.Code, m.Marks, map[string]bool{
+			"form": true, "role": len(m.Role) > 0, "classes": len(m.Classes) > 0, "cautions": len(m.Cautions) > 0, "sits": m.Sits != "",
+			"storage": len(m.Storage) > 0, "belongs": m.Belongs != "", "use": m.Use.Known(), "oil_absorption": m.OilAbsorption.Known(), "hlb": len(m.HLB) > 0,
+		})
 		check(m.Code, "density", m.Density.Known(), m.Marks)
 		check(m.Code, "water", m.Water.Known(), m.Marks)
 		check(m.Code, "size_um", m.Size.Known(), m.Marks)

@@ -11,7 +11,7 @@ import (
 
 func TestPairs(t *testing.T) {
 	listed := map[string]bool{}
-	for _, r := range mustOpen("substances/classes").Rows {
+	for _, r := range mustOpen("words/classes").Rows {
 		listed[r.Text("class")] = true
 	}
 	keys := map[string]bool{}
@@ -85,8 +85,7 @@ func TestBadPairsAreRefused(t *testing.T) {
 		for column, v := range change {
 			row[slices.Index(head, column)] = v
 		}
-		card := "title: T\nsource: recalled\nunits: g\nkeyed: once\nlicence: facts\nmark: from memory\n"
-		table, err := parseTable("pairs/t", card, strings.Join(head, "\t")+"\n"+strings.Join(row, "\t")+"\n")
+		table, err := parseTable("pairs/t", testCard+strings.Join(head, "\t")+"\n"+strings.Join(row, "\t")+"\n")
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -103,7 +102,7 @@ func TestBadPairsAreRefused(t *testing.T) {
 		"key": "", "a": "", "b": "", "why": "", "do": "", "least": "some", "water": "maybe", "capacity": "177",
 		"exchange": "1 x ziyat2020", "level": "stop", "mark": "certain", "from": "nobody1999",
 	} {
-		if _, err := read(map[string]string{column: bad}); err == nil || !strings.Contains(err.Error(), "pairs/t.tsv:2") {
+		if _, err := read(map[string]string{column: bad}); err == nil || !strings.Contains(err.Error(), "pairs/t.tsv:8") {
 			t.Errorf("%s %q: %v", column, bad, err)
 		}
 	}

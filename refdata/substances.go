@@ -2,6 +2,7 @@ package refdata
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"sync"
 
@@ -26,9 +27,17 @@ type Entry struct {
 // Class is a property of substances that rules look for.
 type Class struct{ Name, Meaning string }
 
-// substanceTables are listed rather than globbed: the order is the order of
-// Entries, and a stray table is a fault a test finds.
-var substanceTables = []string{"substances/solutes", "substances/oils", "substances/powders", "substances/others"}
+// A table under substances/ joins by being there; it leaves out the columns it
+// has no use for.
+var substanceColumns = []string{
+	"inci", "us_name", "aliases", "cas", "kind", "state", "charge", "chemical_formula", "molar_mass", "density", "melting",
+	"isotherm", "solubility", "hlb", "required_hlb", "sugar_head", "head_like", "classes", "delivered_by", "alone", "notes",
+}
+
+var (
+	states  = []levigate.State{"", levigate.LiquidState, levigate.PasteState, levigate.SolidState}
+	charges = []levigate.Charge{"", levigate.Anionic, levigate.Cationic, levigate.Nonionic, levigate.Amphoteric}
+)
 
 // Entries lists every substance on file.
 func Entries() []Entry { return substances().list }
@@ -42,7 +51,7 @@ func Substance(inci string) (*levigate.Substance, bool) {
 
 // Classes lists the classes a substance or a raw material may belong to.
 func Classes() []Class {
-	t := mustOpen("substances/classes")
+	t := mustOpen("words/classes")
 	out := make([]Class, len(t.Rows))
 	for i, r := range t.Rows {
 		out[i] = Class{r.Text("class"), r.Text("meaning")}
@@ -57,14 +66,14 @@ type substanceSet struct {
 
 var substances = sync.OnceValue(func() substanceSet {
 	set := substanceSet{byINCI: map[string]*levigate.Substance{}}
-	for _, name := range substanceTables {
-		entries, err := readSubstances(mustOpen(name))
+	for _, t := range folder("substances") {
+		entries, err := readSubstances(t)
 		if err != nil {
 			panic("refdata: " + err.Error())
 		}
 		for _, e := range entries {
 			if set.byINCI[e.INCI] != nil {
-				panic("refdata: " + name + ": " + e.INCI + " stands twice")
+				panic("refdata: " + t.Name + ": " + e.INCI + " stands twice")
 			}
 			set.byINCI[e.INCI] = e.Substance
 		}
@@ -74,6 +83,9 @@ var substances = sync.OnceValue(func() substanceSet {
 })
 
 func readSubstances(t *Table) ([]Entry, error) {
+	if err := t.allow(substanceColumns); err != nil {
+		return nil, err
+	}
 	out := make([]Entry, 0, len(t.Rows))
 	for _, r := range t.Rows {
 		e, err := readSubstance(r)
@@ -86,11 +98,13 @@ func readSubstances(t *Table) ([]Entry, error) {
 }
 
 func readSubstance(r Row) (Entry, error) {
+	marks := levigate.Marks{}
 	s := &levigate.Substance{
-		INCI: r.Text("inci"), Aliases: list(r.Text("aliases")), Kind: levigate.Kind(r.Text("kind")),
-		HeadLike: r.Text("head_like"), Classes: list(r.Text("classes")), Marks: levigate.Marks{},
+		INCI: r.Text("inci"), Aliases: list(r.word("aliases", marks)), Kind: levigate.Kind(r.word("kind", marks)),
+		State: levigate.State(r.word("state", marks)), Charge: levigate.Charge(r.word("charge", marks)),
+		HeadLike: r.word("head_like", marks), Classes: list(r.word("classes", marks)), Marks: marks,
 	}
-	e := Entry{s, r.Text("us_name"), r.Text("chemical_formula"), r.Text("delivered_by"), r.Text("alone")}
+	e := Entry{s, r.word("us_name", marks), r.Text("chemical_formula"), r.Text("delivered_by"), r.Text("alone")}
 	if e.USName != "" {
 		s.Aliases = append([]string{e.USName}, s.Aliases...)
 	}
@@ -99,12 +113,18 @@ func readSubstance(r Row) (Entry, error) {
 	default:
 		return e, fmt.Errorf("%s: kind %q is not known", r.At(), s.Kind)
 	}
+	if !slices.Contains(states, s.State) {
+		return e, fmt.Errorf("%s: state %q is not known", r.At(), s.State)
+	}
+	if !slices.Contains(charges, s.Charge) {
+		return e, fmt.Errorf("%s: charge %q is not known", r.At(), s.Charge)
+	}
 	if s.INCI == "" {
 		return e, fmt.Errorf("%s: a substance needs an INCI name", r.At())
 	}
 	var mass, head levigate.Range
 	if err := marked(r, s.Marks, map[string]*levigate.Range{
-		"molar_mass": &mass, "density": &s.Density, "sugar_head": &head,
+		"molar_mass": &mass, "density": &s.Density, "sugar_head": &head, "melting": &s.Melting,
 	}); err != nil {
 		return e, err
 	}
@@ -115,9 +135,27 @@ func readSubstance(r Row) (Entry, error) {
 	if err := readCAS(r, s); err != nil {
 		return e, err
 	}
+	if err := readLists(r, s); err != nil {
+		return e, err
+	}
 	var err error
 	s.Isotherm, err = isothermOf(r)
 	return e, err
+}
+
+// readLists reads what may stand more than once.
+func readLists(r Row, s *levigate.Substance) (err error) {
+	if s.HLB, err = r.stated("hlb", s.Marks); err != nil {
+		return err
+	}
+	if s.RequiredHLB, err = r.stated("required_hlb", s.Marks); err != nil {
+		return err
+	}
+	dissolves, err := r.names("solubility", s.Marks)
+	for _, d := range dissolves {
+		s.Solubility = append(s.Solubility, levigate.Solubility{In: d.Name, Stated: d.Stated})
+	}
+	return err
 }
 
 // marked reads cells that carry their own mark, and keeps the marks by column.

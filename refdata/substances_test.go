@@ -10,10 +10,13 @@ import (
 )
 
 func TestBadSubstancesAreRefused(t *testing.T) {
-	const head = "inci|kind|us_name|aliases|cas|chemical_formula|molar_mass|density|isotherm|sugar_head|head_like|classes|delivered_by|alone|notes"
+	const head = "inci|kind|us_name|aliases|cas|chemical_formula|molar_mass|density|isotherm|sugar_head|head_like|state|charge|solubility"
 	for row, want := range map[string]string{
 		"Aqua|gas":                                     "kind",
 		"|solute":                                      "INCI name",
+		"Urea|solute||||||||||soft":                    "state",
+		"Urea|solute|||||||||||positive":               "charge",
+		"Urea|solute||||||||||||in water":              "want NAME: CELL",
 		"Aqua|water|||7732-18-6 m recalled":            "check digit",
 		"Aqua|water|||7732-18-5":                       "NUMBER MARK SOURCE",
 		"Aqua|water|||7732-18-5 m nobody1999":          "bibliography",
@@ -22,7 +25,7 @@ func TestBadSubstancesAreRefused(t *testing.T) {
 		"Sucrose Laurate|other|||||||| 0.5 m recalled": "go together",
 		"Sucrose Laurate|other|||||||||Sucrose":        "go together",
 	} {
-		if _, err := readSubstance(oneRow(t, head, row)); err == nil || !strings.Contains(err.Error(), want) {
+		if _, err := readSubstance(oneRow(t, head, row, substanceColumns...)); err == nil || !strings.Contains(err.Error(), want) {
 			t.Errorf("%q: got %v, want an error with %q", row, err, want)
 		}
 	}
@@ -85,6 +88,8 @@ func TestCASCheckDigits(t *testing.T) {
 // what the molar masses were computed from.
 var atomic = map[string]float64{
 	"H": 1.008, "C": 12.011, "N": 14.007, "O": 15.999, "Na": 22.990, "Cl": 35.45, "K": 39.098, "Ca": 40.078, "Ti": 47.867, "Fe": 55.845, "Zn": 65.38,
+	"Li": 6.94, "B": 10.81, "F": 18.998, "Mg": 24.305, "Al": 26.982, "Si": 28.085, "P": 30.974, "S": 32.06, "Cr": 51.996, "Mn": 54.938,
+	"Cu": 63.546, "Br": 79.904, "Ag": 107.868, "Sn": 118.710, "I": 126.904, "Ba": 137.327, "Bi": 208.980,
 }
 
 var element = regexp.MustCompile(`([A-Z][a-z]?)(\d*)`)

@@ -4,6 +4,7 @@ import (
 	"embed"
 	"fmt"
 	"io/fs"
+	"slices"
 	"sort"
 	"strconv"
 	"strings"
@@ -12,10 +13,10 @@ import (
 	"levigate/cite"
 )
 
-//go:embed */*.tsv */*.card
+//go:embed */*.tsv
 var files embed.FS
 
-// Table is one embedded table with its card.
+// Table is one embedded table with the card at its head.
 type Table struct {
 	Name string // folder/name, without an ending
 	Card Card
@@ -47,26 +48,40 @@ func Names() []string {
 	return found
 }
 
-func open(fsys fs.FS, name string) (*Table, error) {
-	card, err := fs.ReadFile(fsys, name+".card")
-	if err != nil {
-		return nil, fmt.Errorf("%s has no card: %w", name, err)
+// folder opens every table of a folder, in the order of their names: a new
+// table joins by being there.
+func folder(name string) []*Table {
+	var out []*Table
+	for _, t := range Names() {
+		if strings.HasPrefix(t, name+"/") {
+			out = append(out, mustOpen(t))
+		}
 	}
+	return out
+}
+
+func open(fsys fs.FS, name string) (*Table, error) {
 	text, err := fs.ReadFile(fsys, name+".tsv")
 	if err != nil {
 		return nil, err
 	}
-	return parseTable(name, string(card), string(text))
+	return parseTable(name, string(text))
 }
 
-func parseTable(name, card, text string) (*Table, error) {
-	c, err := parseCard(name+".card", card)
+// parseTable reads a card, the lines that start with #, and the rows under it.
+func parseTable(name, text string) (*Table, error) {
+	lines := strings.Split(strings.TrimRight(text, "\n"), "\n")
+	head := 0
+	for head < len(lines) && strings.HasPrefix(lines[head], "#") {
+		head++
+	}
+	c, err := parseCard(name+".tsv", lines[:head])
 	if err != nil {
 		return nil, err
 	}
 	t := &Table{Name: name, Card: c, cols: map[string]int{}}
-	for i, line := range strings.Split(strings.TrimRight(text, "\n"), "\n") {
-		if strings.HasPrefix(line, "#") || strings.TrimSpace(line) == "" {
+	for i, line := range lines {
+		if i < head || strings.TrimSpace(line) == "" {
 			continue
 		}
 		cells := strings.Split(line, "\t")
@@ -91,6 +106,23 @@ func parseTable(name, card, text string) (*Table, error) {
 	return t, nil
 }
 
+// allow says which columns the table may have. One it leaves out reads as
+// empty, so that a table of oils need not carry the columns of powders; one
+// that is not known is a slip that nobody would ever read.
+func (t *Table) allow(columns []string) error {
+	for _, h := range t.Head {
+		if !slices.Contains(columns, h) {
+			return fmt.Errorf("%s.tsv: column %q is not known", t.Name, h)
+		}
+	}
+	for _, c := range columns {
+		if _, ok := t.cols[c]; !ok {
+			t.cols[c] = -1
+		}
+	}
+	return nil
+}
+
 // mustOpen is Open for the tables the program cannot run without.
 func mustOpen(name string) *Table {
 	t, err := Open(name)
@@ -105,6 +137,9 @@ func (r Row) Text(column string) string {
 	i, ok := r.table.cols[column]
 	if !ok {
 		panic(fmt.Sprintf("refdata: %s has no column %q", r.table.Name, column))
+	}
+	if i < 0 {
+		return ""
 	}
 	return strings.TrimSpace(r.cells[i])
 }
@@ -134,10 +169,13 @@ func (r Row) Optional(column string) (float64, error) {
 // (from memory) and SOURCE a key of the bibliography. An empty cell is an
 // unknown field.
 func (r Row) Cell(column string) (levigate.Range, levigate.Provenance, error) {
-	text := r.Text(column)
-	if text == "" {
-		return levigate.Range{}, levigate.Provenance{}, nil
+	if text := r.Text(column); text != "" {
+		return r.cell(column, text)
 	}
+	return levigate.Range{}, levigate.Provenance{}, nil
+}
+
+func (r Row) cell(column, text string) (levigate.Range, levigate.Provenance, error) {
 	f := strings.Fields(text)
 	bad := func(why string) (levigate.Range, levigate.Provenance, error) {
 		return levigate.Range{}, levigate.Provenance{}, fmt.Errorf("%s: column %s: %q: %s", r.At(), column, text, why)

@@ -21,11 +21,15 @@ func main() {
 	check := flag.Bool("check", false, "fail where the table would change instead of writing it")
 	flag.Parse()
 	results := fitted(refdata.Measured())
-	text := table(results)
 	file := filepath.Join("refdata", "isotherms", "solutes.tsv")
+	have, err := os.ReadFile(file)
+	if err != nil {
+		fmt.Fprintln(os.Stderr, "refit:", err)
+		os.Exit(1)
+	}
+	text := card(string(have)) + table(results)
 	if *check {
-		have, err := os.ReadFile(file)
-		if err != nil || string(have) != text {
+		if string(have) != text {
 			fmt.Fprintf(os.Stderr, "refit: %s is not what the measured points give; run go run ./tools/refit\n", file)
 			os.Exit(1)
 		}

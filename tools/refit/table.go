@@ -13,7 +13,20 @@ var columns = []string{"name", "model", "molar_mass", "ions", "r", "chi", "slope
 	"saturation", "sat_slope", "down", "up", "fit_low", "grow", "t_low", "t_high", "basis", "grade", "sources",
 	"n", "rmse", "max", "held_n", "held_rmse", "held_max", "note"}
 
-// table writes refdata/isotherms/solutes.tsv.
+// card is the head of a table, the lines that start with #, which a new fit
+// leaves as they are.
+func card(table string) string {
+	var b strings.Builder
+	for line := range strings.Lines(table) {
+		if !strings.HasPrefix(line, "#") {
+			break
+		}
+		b.WriteString(line)
+	}
+	return b.String()
+}
+
+// table writes the rows of refdata/isotherms/solutes.tsv.
 func table(results []result) string {
 	var b strings.Builder
 	b.WriteString(strings.Join(columns, "\t") + "\n")
