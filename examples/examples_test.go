@@ -5,10 +5,12 @@ import (
 	"errors"
 	"flag"
 	"fmt"
+	"io/fs"
 	"os"
 	"os/exec"
 	"path/filepath"
 	"runtime"
+	"slices"
 	"strings"
 	"testing"
 )
@@ -31,12 +33,33 @@ func TestMain(m *testing.M) {
 		if runtime.GOOS == "windows" {
 			levigate += ".exe"
 		}
+		if err := noteSources(".."); err != nil {
+			fmt.Fprintln(os.Stderr, err)
+			return 1
+		}
 		if out, err := exec.Command("go", "build", "-o", levigate, "../cmd/levigate").CombinedOutput(); err != nil {
 			fmt.Fprintf(os.Stderr, "go build: %v\n%s", err, out)
 			return 1
 		}
 		return m.Run()
 	}())
+}
+
+// noteSources looks at every file the program is built from. A test's outcome is
+// kept and used again while what it looked at is unchanged, and a program built
+// by a command of its own is nothing the go command knows of.
+func noteSources(root string) error {
+	return filepath.WalkDir(root, func(path string, d fs.DirEntry, err error) error {
+		switch {
+		case err != nil:
+			return err
+		case d.IsDir() && path != root && strings.HasPrefix(d.Name(), ".") && path != "..":
+			return filepath.SkipDir
+		case slices.Contains([]string{".go", ".tsv", ".css", ".html"}, filepath.Ext(path)):
+			_, err = os.Stat(path)
+		}
+		return err
+	})
 }
 
 // run runs the program and gives what it printed and its exit status.

@@ -105,6 +105,51 @@ func grains() trait          { return func(m *levigate.Material) { m.Sits = levi
 func caution(c string) trait {
 	return func(m *levigate.Material) { m.Cautions = append(m.Cautions, c) }
 }
+
+// usual is the range a raw material is usually put in at, %.
+func usual(low, high float64) trait {
+	return func(m *levigate.Material) { m.Use = levigate.Range{Typical: (low + high) / 2, Low: low, High: high} }
+}
+func belongs(b levigate.Belongs) trait { return func(m *levigate.Material) { m.Belongs = b } }
+
+// soaks is a powder's oil absorption, g per 100 g.
+func soaks(typical, low, high float64) trait {
+	return func(m *levigate.Material) {
+		m.OilAbsorption = levigate.Range{Typical: typical, Low: low, High: high}
+	}
+}
+
+// each changes the substances declared so far.
+func each(change func(x *levigate.Substance)) trait {
+	return func(m *levigate.Material) {
+		for i := range m.Declared {
+			change(m.Declared[i].Substance)
+		}
+	}
+}
+
+func melts(celsius float64) trait {
+	return each(func(x *levigate.Substance) { x.Melting = levigate.Exactly(celsius) })
+}
+func hlb(values ...float64) trait {
+	return each(func(x *levigate.Substance) { x.HLB = exactly(values) })
+}
+func requires(values ...float64) trait {
+	return each(func(x *levigate.Substance) { x.RequiredHLB = exactly(values) })
+}
+func dissolves(in string, grams float64) trait {
+	return each(func(x *levigate.Substance) {
+		x.Solubility = append(x.Solubility, levigate.Solubility{In: in, Stated: levigate.Stated{Range: levigate.Exactly(grams)}})
+	})
+}
+
+func exactly(values []float64) []levigate.Stated {
+	out := make([]levigate.Stated, len(values))
+	for i, v := range values {
+		out[i].Range = levigate.Exactly(v)
+	}
+	return out
+}
 func product(p string) entry { return func(a *levigate.Assessment) { a.Formula.Product = p } }
 func at(celsius float64) entry {
 	return func(a *levigate.Assessment) { a.Conditions.Temperature = celsius }
