@@ -34,7 +34,11 @@ type Weighing struct {
 	Grams   quantity.Decimal // to weigh
 	// Shows is Grams as the balance can show it; it differs where the line takes
 	// up roundings finer than its balance.
-	Shows       quantity.Decimal
+	Shows quantity.Decimal
+	// From and To are the least and the most the balance may show for the line to
+	// be within the tolerance; To is no more than Shows where more could pass a
+	// limit on file. Both are zero when the balance can show nothing that near.
+	From, To    quantity.Decimal
 	Balance     int              // index into Balances
 	Minimum     quantity.Decimal // of that balance
 	Uncertainty float64          // of the weighing, as a fraction of it at k = 2

@@ -10,12 +10,17 @@ import (
 type ink bool
 
 func inkFor(out io.Writer) ink {
+	return ink(os.Getenv("NO_COLOR") == "" && os.Getenv("TERM") != "dumb" && terminal(out))
+}
+
+// terminal reports whether out is one.
+func terminal(out io.Writer) bool {
 	file, ok := out.(*os.File)
-	if !ok || os.Getenv("NO_COLOR") != "" || os.Getenv("TERM") == "dumb" {
+	if !ok {
 		return false
 	}
 	info, err := file.Stat()
-	return ink(err == nil && info.Mode()&os.ModeCharDevice != 0)
+	return err == nil && info.Mode()&os.ModeCharDevice != 0
 }
 
 func (i ink) with(code, text string) string {

@@ -3,6 +3,7 @@ package main
 import (
 	"bytes"
 	"encoding/json"
+	"io"
 
 	"levigate"
 	"levigate/internal/program"
@@ -20,7 +21,9 @@ func printJSON(s *session, outcomes []program.Outcome) error {
 	return encode(s, all)
 }
 
-func encode(s *session, v any) error {
+func encode(s *session, v any) error { return encodeTo(s.out, v) }
+
+func encodeTo(out io.Writer, v any) error {
 	// Written whole or not at all: half an answer must not look like one.
 	var b bytes.Buffer
 	e := json.NewEncoder(&b)
@@ -29,6 +32,6 @@ func encode(s *session, v any) error {
 	if err := e.Encode(v); err != nil {
 		return &levigate.Error{Code: levigate.Internal, Message: "the answer is no JSON: " + err.Error(), Cause: err}
 	}
-	_, err := s.out.Write(b.Bytes())
+	_, err := out.Write(b.Bytes())
 	return err
 }

@@ -3,7 +3,11 @@ package main
 import (
 	"encoding/csv"
 	"encoding/json"
+	"errors"
+	"fmt"
+	"io"
 	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 
@@ -45,7 +49,7 @@ func TestWeighExitStatus(t *testing.T) {
 		says string
 	}{
 		"own batch":            {[]string{hp}, 0, "weighing list for 500 g"},
-		"lines too little":     {[]string{hp, "--batch=10g"}, 0, "below minimum"},
+		"lines too little":     {[]string{hp, "--batch=10g"}, 0, "under 1 g"},
 		"two balances":         {[]string{hp, "--balance", bench, "--balance", "0.1 mg,220 g,name=Fine"}, 0, "Fine"},
 		"no s":                 {[]string{hp, "--balance", "0.01 g,2 kg"}, 0, "No repeatability is stated"},
 		"tolerance with sign":  {[]string{hp, "--tolerance", "1 %"}, 0, "to within 1 %"},
@@ -141,5 +145,87 @@ func TestWeighWordsAndWidth(t *testing.T) {
 				}
 			}
 		}
+	}
+}
+
+// A paper is written whole under its name, or nothing is.
+func TestWeighPDF(t *testing.T) {
+	folder := t.TempDir()
+	hp, out := example("HP-01"), filepath.Join(folder, "hp.pdf")
+	if r := started(t, "", "weigh", hp, "--format=pdf", "--out", out, "--paper=letter"); r.status != 0 || r.out != "" {
+		t.Fatalf("%+v", r)
+	}
+	b, err := os.ReadFile(out)
+	if err != nil || !strings.HasPrefix(string(b), "%PDF-") || !strings.HasSuffix(strings.TrimSpace(string(b)), "%%EOF") {
+		t.Fatalf("%v %.40q", err, b)
+	}
+	if r := started(t, "", "weigh", hp, "--format=pdf"); r.status != 0 || !strings.HasPrefix(r.out, "%PDF-") {
+		t.Errorf("to the standard output: %d %s", r.status, r.err)
+	}
+	csvFile := filepath.Join(folder, "hp.csv")
+	if r := started(t, "", "weigh", hp, "--format=csv", "--out", csvFile); r.status != 0 || r.out != "" {
+		t.Errorf("csv: %+v", r)
+	}
+	broken := write(t, "broken.formula.yaml", "levigate: formula/1\ncode: [")
+	own := write(t, "own.formula.yaml", tea)
+	for name, c := range map[string]struct {
+		args []string
+		says string
+	}{
+		"broken file":     {[]string{broken, "--format=pdf", "--out", out}, "broken.formula.yaml:"},
+		"no folder":       {[]string{hp, "--format=pdf", "--out", filepath.Join(folder, "none", "x.pdf")}, "its folder"},
+		"a folder":        {[]string{hp, "--format=pdf", "--out", folder}, "no ordinary file"},
+		"named as a PDF":  {[]string{hp, "--out", filepath.Join(folder, "x.PDF")}, "the format is text"},
+		"the formula":     {[]string{own, "--batch=100 g", "--out", own}, "the formula file itself"},
+		"no such paper":   {[]string{hp, "--format=pdf", "--paper=foolscap", "--out", out}, "foolscap"},
+		"no batch in PDF": {[]string{own, "--format=pdf", "--out", out}, "names no batch"},
+	} {
+		if r := started(t, "", append([]string{"weigh"}, c.args...)...); r.status != 2 || !strings.Contains(r.err, c.says) || !strings.Contains(r.err, "help") {
+			t.Errorf("%s: status %d, %q", name, r.status, r.err)
+		}
+	}
+	if after, _ := os.ReadFile(out); string(after) != string(b) {
+		t.Error("a refused run changed the file that stood there")
+	}
+	left, err := os.ReadDir(folder)
+	if err != nil || len(left) != 2 {
+		t.Errorf("left behind: %v %v", left, err)
+	}
+}
+
+// A device that is a terminal's kind gets no PDF.
+func TestNoPDFForATerminal(t *testing.T) {
+	device, err := os.OpenFile(os.DevNull, os.O_WRONLY, 0)
+	if err != nil {
+		t.Skip(err)
+	}
+	defer device.Close()
+	if !terminal(device) {
+		t.Skip("the null device is no character device here")
+	}
+	c := weighCommand{File: "x", Format: "pdf"}
+	if err := c.outFits(device); err == nil || !strings.Contains(err.Error(), "no text for a terminal") {
+		t.Error(err)
+	}
+	if c.Out = "x.pdf"; c.outFits(device) != nil {
+		t.Error("a named file is refused")
+	}
+}
+
+// What goes wrong while a file is made leaves the old one.
+func TestWriteFileWholeOrNot(t *testing.T) {
+	path := write(t, "list.csv", "old")
+	fail := errors.New("half way")
+	err := writeFile(path, func(out io.Writer) error { fmt.Fprint(out, "half"); return fail })
+	if b, _ := os.ReadFile(path); !errors.Is(err, fail) || string(b) != "old" {
+		t.Errorf("%v, %q", err, b)
+	}
+	if err := os.Chmod(path, 0o640); err != nil {
+		t.Fatal(err)
+	}
+	err = writeFile(path, func(out io.Writer) error { fmt.Fprint(out, "new"); return nil })
+	info, _ := os.Stat(path)
+	if b, _ := os.ReadFile(path); err != nil || string(b) != "new" || info.Mode().Perm() != 0o640 {
+		t.Errorf("%v, %q, %v", err, b, info.Mode())
 	}
 }

@@ -30,6 +30,7 @@ internal/assess     -> root calc/* refdata rules work quantity cite internal/ass
 internal/assess/*   -> root calc/* refdata rules work quantity cite internal/assess/*
 internal/validation -> root calc/* refdata formulafile internal/assess internal/library work quantity cite
 internal/chart      -> quantity
+internal/papers     -> root work work/render internal/chart quantity cite
 internal/api        -> root wire work work/render internal/chart ui quantity
 ui                  ->
 internal/program    -> anything

@@ -99,6 +99,7 @@ func (l *limited) keep(absorbs *row, batch, tolerance *big.Rat) {
 	}
 	for i, r := range l.rows {
 		if l.shares[i].Sign() > 0 {
+			r.limited = true
 			r.say("weighed %s %% heavy it would pass the limit on file of %s; for that much room plan at most %s %%%s",
 				decimal(tolerance), l.words(), decimal(floor(plan, big.NewRat(1, 1000))), l.as())
 		}

@@ -8,7 +8,7 @@ import (
 )
 
 // weighing turns a row into what the list says of its line.
-func (r *row) weighing(f *levigate.Formula, absorbs bool) levigate.Weighing {
+func (r *row) weighing(f *levigate.Formula, absorbs bool, tolerance *big.Rat) levigate.Weighing {
 	l := &f.Lines[r.line]
 	w := levigate.Weighing{
 		Line: r.line, Phase: l.Phase, Name: nameOf(l), Percent: l.Percent, Grams: decimal(r.target), Shows: decimal(r.target),
@@ -24,7 +24,28 @@ func (r *row) weighing(f *levigate.Formula, absorbs bool) levigate.Weighing {
 			w.Shows = decimal(half(r.target, r.how.interval))
 		}
 	}
+	w.From, w.To = r.allowed(exact(w.Shows), tolerance)
 	return w
+}
+
+// allowed is the least and the most the balance may show: the target less and
+// more the tolerance, inwards to what the balance can show. Both are zero when
+// nothing it shows is that near, or the line is too little for it.
+func (r *row) allowed(shows, tolerance *big.Rat) (from, to quantity.Decimal) {
+	if r.how.can == levigate.TooLittle || r.target.Sign() == 0 {
+		return from, to
+	}
+	off := times(r.target, tolerance)
+	off.Quo(off, hundred)
+	least := ceiling(new(big.Rat).Sub(r.target, off), r.how.interval)
+	most := floor(new(big.Rat).Add(r.target, off), r.how.interval)
+	if r.limited && most.Cmp(shows) > 0 {
+		most = shows
+	}
+	if least.Cmp(most) > 0 {
+		return from, to
+	}
+	return decimal(least), decimal(most)
 }
 
 func nameOf(l *levigate.Line) string {

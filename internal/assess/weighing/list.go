@@ -39,7 +39,7 @@ func List(f *levigate.Formula, batch quantity.Decimal, balances []levigate.Balan
 	}
 	out.Absorbed = decimal(absorbs.target).Sub(decimal(absorbs.mass))
 	for _, r := range rows {
-		out.Lines = append(out.Lines, r.weighing(f, r == absorbs))
+		out.Lines = append(out.Lines, r.weighing(f, r == absorbs, within))
 	}
 	for i, r := range rows {
 		if w := &out.Lines[i]; w.Can == levigate.TooLittle {

@@ -53,7 +53,7 @@ func drawnBalances(rng *rand.Rand) []levigate.Balance {
 func TestThousandListsAddUp(t *testing.T) {
 	rng := rand.New(rand.NewPCG(2026, 11))
 	lib := library.New(nil)
-	cans := map[levigate.CanWeigh]int{}
+	cans, ranges := map[levigate.CanWeigh]int{}, 0
 	for n := range 1000 {
 		f, balances := drawn(rng, lib), drawnBalances(rng)
 		batch := random(rng, []int64{1e6, 1e8, 1e9, 2e10}[rng.IntN(4)])
@@ -87,12 +87,24 @@ func TestThousandListsAddUp(t *testing.T) {
 					t.Fatalf("list %d: line %d stands before line %d", n, last.Line, w.Line)
 				}
 			}
+			if !w.To.IsZero() {
+				ranges++
+				// Allowed is what the balance can show, the target among it, and
+				// never further off than the tolerance.
+				if w.From.Cmp(w.Shows) > 0 || w.To.Cmp(w.Shows) < 0 || w.Can == levigate.TooLittle ||
+					w.From.Float() < w.Grams.Float()*(1-tolerance.Float()/100)-1e-9 || w.To.Float() > w.Grams.Float()*(1+tolerance.Float()/100)*(1+1e-12)+1e-9 {
+					t.Fatalf("list %d: allowed from %s to %s: %+v", n, w.From, w.To, w)
+				}
+			}
 			if p := w.Premix; p != nil && (w.Can != levigate.TooLittle || p.Left.Negative() || p.Uncertainty > tolerance.Float()/100) {
 				t.Fatalf("list %d: %+v %+v", n, w, p)
 			}
 		}
 		for _, limit := range refdata.PreservativeLimits() {
-			written, planned, byAbsorber := sums(f, &l, &limit)
+			written, planned, heavy, byAbsorber := sums(f, &l, &limit)
+			if planned <= limit.Limit && heavy > limit.Limit*(1+1e-12) && !byAbsorber {
+				t.Fatalf("list %d: %s is %g %% with every line as heavy as allowed, limit %g", n, limit.Group, heavy, limit.Limit)
+			}
 			if written <= limit.Limit && planned > limit.Limit*(1+1e-12) && !byAbsorber {
 				t.Fatalf("list %d: %s is %g %% as written and %g %% as weighed, limit %g", n, limit.Group, written, planned, limit.Limit)
 			}
@@ -104,6 +116,9 @@ func TestThousandListsAddUp(t *testing.T) {
 			t.Fatalf("list %d comes to %s and %s by phase, the batch is %s; %d of %d lines, %d absorb", n, sum, byPhase, batch, len(seen), len(f.Lines), absorbers)
 		}
 	}
+	if ranges == 0 {
+		t.Error("no line was allowed a range")
+	}
 	for _, c := range []levigate.CanWeigh{levigate.Directly, levigate.TooLittle, levigate.InPortions, levigate.Nothing} {
 		if cans[c] == 0 {
 			t.Errorf("no line %q was drawn", c)
@@ -111,9 +126,10 @@ func TestThousandListsAddUp(t *testing.T) {
 	}
 }
 
-// sums is what one row limits, in % as written and as weighed, and whether the
+// sums is what one row limits, in % as written, as weighed and as heavy as each
+// line is allowed, and whether the
 // line that takes up the rounding brings any of it.
-func sums(f *levigate.Formula, l *levigate.WeighingList, limit *refdata.PreservativeLimit) (written, planned float64, byAbsorber bool) {
+func sums(f *levigate.Formula, l *levigate.WeighingList, limit *refdata.PreservativeLimit) (written, planned, heavy float64, byAbsorber bool) {
 	for i := range l.Lines {
 		w := &l.Lines[i]
 		for _, share := range f.Lines[w.Line].Match.Material.Declared {
@@ -122,10 +138,15 @@ func sums(f *levigate.Formula, l *levigate.WeighingList, limit *refdata.Preserva
 					k := share.Percent.Typical * s.Factor / 100
 					written += k * w.Percent.Float()
 					planned += k * 100 * w.Grams.Float() / l.Batch.Float()
+					most := w.Grams
+					if !w.To.IsZero() {
+						most = w.To
+					}
+					heavy += k * 100 * most.Float() / l.Batch.Float()
 					byAbsorber = byAbsorber || w.Absorbs
 				}
 			}
 		}
 	}
-	return written, planned, byAbsorber
+	return written, planned, heavy, byAbsorber
 }

@@ -16,6 +16,8 @@ type row struct {
 	target *big.Rat // to weigh
 	lent   *big.Rat // of it, in pre-mixes proposed so far; nil for none
 	notes  []string
+
+	limited bool // weighed heavy, it would pass a limit on file
 }
 
 // free is what pre-mixes have left of a row.
