@@ -11,7 +11,7 @@ import (
 // shared is how a field without a mark of its own is known: as its table is.
 func (r Row) shared() levigate.Provenance {
 	c := &r.table.Card
-	return levigate.Provenance{Mark: c.Mark, From: cite.Ref{Key: c.Source, At: c.At}}
+	return levigate.Provenance{Mark: c.Mark, From: cite.Ref{Key: c.Source}}
 }
 
 // word reads a cell of words and keeps its mark. Words are marked as their

@@ -10,7 +10,7 @@ import (
 )
 
 type explainCommand struct {
-	ID   string `arg:"" optional:"" help:"A figure, method, rule or table: water.activity, water.gab, W01, limits/growth."`
+	ID   string `arg:"" optional:"" help:"A figure, method, rule, table, raw material or substance: water.activity, water.gab, W01, limits/growth, GLY-99, Glycerin."`
 	List bool   `help:"Print every name that can be explained."`
 }
 

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"levigate"
 	"levigate/internal/assess"
 	"levigate/refdata"
 	"levigate/rules"
@@ -31,8 +32,9 @@ type entry struct {
 	explain  func() Explanation
 }
 
-// Explain tells what an id stands for. Methods, rules, tables and figures share
-// one name space; a figure may carry the name of the method that makes it.
+// Explain tells what an id stands for. Methods, rules, tables, figures and the
+// codes of raw materials share one name space; a figure may carry the name of
+// the method that makes it. Anything else is looked up on the shelf.
 func (p *Program) Explain(id string) (*Explanation, error) {
 	all := p.entries()
 	for _, e := range all {
@@ -41,7 +43,20 @@ func (p *Program) Explain(id string) (*Explanation, error) {
 			return &x, nil
 		}
 	}
-	return nil, invalid("nothing is known under the name "+quoted(id), meant(id, ids(all), "levigate explain --list names everything"))
+	match := p.Library.Find(id, nil)
+	switch m := match.Material; {
+	case m != nil && m.Origin == levigate.Pure && len(m.Declared) == 1:
+		x := explainSubstance(m.Declared[0].Substance)
+		return &x, nil
+	case m != nil:
+		x := explainMaterial(m)
+		return &x, nil
+	}
+	help := meant(id, ids(all), "levigate explain --list names everything")
+	if near := match.Nearest; len(near) > 0 {
+		help += "; on the shelf: " + strings.Join(near, "; ")
+	}
+	return nil, invalid("nothing is known under the name "+quoted(id), help)
 }
 
 // Explains lists every name Explain knows, with its kind.
@@ -78,6 +93,9 @@ func (p *Program) entries() []entry {
 		if short := shortName(name); short != "" {
 			out = append(out, entry{"table", short, explain})
 		}
+	}
+	for _, m := range refdata.Materials() {
+		out = append(out, entry{"raw material", m.Code, func() Explanation { return explainMaterial(m) }})
 	}
 	return out
 }

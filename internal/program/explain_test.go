@@ -76,3 +76,37 @@ func TestExplainHelpsWithNearNames(t *testing.T) {
 		t.Error("a name near nothing should point at the list")
 	}
 }
+
+// A raw material is found by its code, its name or a part of it, a substance by
+// any of its names; each field says how it is known.
+func TestTheShelfIsExplained(t *testing.T) {
+	p := New()
+	for name, want := range map[string]string{
+		"glY-99": "raw material GLY-99", "honey, runny": "raw material HON-RU", "glycerol": "substance Glycerin", "Honey": "raw material HON-RU",
+	} {
+		x, err := p.Explain(name)
+		if err != nil || x.Kind+" "+x.ID != want {
+			t.Errorf("%s: got %+v %v, want %s", name, x, err, want)
+		}
+	}
+	x, err := p.Explain("GLY-99")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, row := range x.Sections[1].Table.Rows {
+		if row[0] == "water as delivered, g per 100 g" {
+			if row[1] != "0.5 (0.2–2)" || row[2] != "from memory" {
+				t.Errorf("water reads %q", row)
+			}
+			return
+		}
+	}
+	t.Error("no water is told")
+}
+
+func TestExplainPointsAtTheShelf(t *testing.T) {
+	_, err := New().Explain("glycerin vegetable")
+	if help := helpOf(err); !strings.Contains(help, "on the shelf: Glycerin, vegetable, 99.5 %") {
+		t.Errorf("help is %q", help)
+	}
+}
