@@ -12,33 +12,41 @@ import (
 // ReadFile reads the formula file at a path. The error tells that the file
 // could not be had at all; what is wrong inside it are problems.
 func ReadFile(path string) (*levigate.Formula, []levigate.Problem, error) {
-	// Asked before opening: opening a pipe that nobody writes to would wait.
-	info, err := os.Stat(path)
+	data, err := Bytes(path, "formula", MaxBytes)
 	if err != nil {
-		return nil, nil, unopened(path, err)
-	}
-	if info.IsDir() {
-		return nil, nil, refused(path, "is a folder", "name a formula file in it")
-	}
-	if !info.Mode().IsRegular() {
-		return nil, nil, refused(path, "is a device or a pipe, not a file", "save the formula to a file and name that")
-	}
-	f, err := os.Open(path)
-	if err != nil {
-		return nil, nil, unopened(path, err)
-	}
-	defer f.Close()
-	data, err := load(f)
-	if err != nil {
-		return nil, nil, unopened(path, err)
+		return nil, nil, err
 	}
 	formula, problems := Read(path, data)
 	return formula, problems, nil
 }
 
-// load reads one byte more than is allowed, which tells too large from just
-// fitting, and no more.
-func load(f io.Reader) ([]byte, error) { return io.ReadAll(io.LimitReader(f, MaxBytes+1)) }
+// Bytes reads a file of some kind ("formula", "price list") that a person named:
+// at most one byte more than most, which tells too large from just fitting.
+func Bytes(path, kind string, most int64) ([]byte, error) {
+	// Asked before opening: opening a pipe that nobody writes to would wait.
+	info, err := os.Stat(path)
+	if err != nil {
+		return nil, unopened(path, err)
+	}
+	if info.IsDir() {
+		return nil, refused(path, "is a folder", "name a "+kind+" file in it")
+	}
+	if !info.Mode().IsRegular() {
+		return nil, refused(path, "is a device or a pipe, not a file", "save the "+kind+" to a file and name that")
+	}
+	f, err := os.Open(path)
+	if err != nil {
+		return nil, unopened(path, err)
+	}
+	defer f.Close()
+	data, err := load(f, most)
+	if err != nil {
+		return nil, unopened(path, err)
+	}
+	return data, nil
+}
+
+func load(f io.Reader, most int64) ([]byte, error) { return io.ReadAll(io.LimitReader(f, most+1)) }
 
 func refused(path, what, help string) error {
 	return &levigate.Error{Code: levigate.Invalid, Message: path + " " + what, Help: help}

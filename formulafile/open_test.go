@@ -38,7 +38,7 @@ func TestLargeFile(t *testing.T) {
 		t.Errorf("%v, got\n%s", err, got)
 	}
 	c := &counter{}
-	if data, err := load(c); len(data) != MaxBytes+1 || err != nil || c.n > 2*MaxBytes {
+	if data, err := load(c, MaxBytes); len(data) != MaxBytes+1 || err != nil || c.n > 2*MaxBytes {
 		t.Errorf("%d bytes, %v, %d taken", len(data), err, c.n)
 	}
 }

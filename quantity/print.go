@@ -36,6 +36,8 @@ func decimalsOf(u Unit) (min, max int) {
 		return 2, 2
 	case GramPerML:
 		return 2, 3
+	case Money, MoneyPerKilo: // a hundredth of a cent still counts in a small tube
+		return 2, 4
 	case Percent, GramPer100g, MLPer100g:
 		return 1, 2
 	}

@@ -28,6 +28,11 @@ const (
 	MolePerKilo Unit = "mol/kg"
 	Minute      Unit = "min"
 	Joule       Unit = "J/mol"
+
+	// Money is an amount in whatever one currency all amounts of a calculation
+	// are in. It converts into nothing: no exchange rate is kept.
+	Money        Unit = "money"
+	MoneyPerKilo Unit = "money/kg"
 )
 
 // scale is what one of a written unit is in its dimension's first unit.

@@ -56,7 +56,7 @@ func wordsOf(s *session) []command {
 			c.flags = append(c.flags, flag{f.Name, f.Help})
 		}
 		switch node.Name {
-		case "assess", "ingredients", "weigh":
+		case "assess", "cost", "ingredients", "weigh":
 			c.files = true
 		case "calc":
 			for _, m := range program.Calcs() {

@@ -19,6 +19,7 @@ import (
 type commands struct {
 	Assess      assessCommand      `cmd:"" help:"Check one or more formula files."`
 	Calc        calcCommand        `cmd:"" help:"Answer one question from typed inputs."`
+	Cost        costCommand        `cmd:"" help:"Cost the raw materials of a formula from a price list."`
 	Explain     explainCommand     `cmd:"" help:"Say what a figure, method, rule or table is, with sources."`
 	Ingredients ingredientsCommand `cmd:"" help:"Draft the ingredient list of one or more formula files."`
 	Serve       serveCommand       `cmd:"" help:"Show the workshop's formulas in the browser, read-only."`

@@ -32,12 +32,17 @@ func read(file File) (*levigate.Formula, []levigate.Problem) {
 		return formulafile.Read(file.Name, file.Data)
 	}
 	f, problems, err := formulafile.ReadFile(file.Name)
-	if e, ok := errors.AsType[*levigate.Error](err); ok {
-		// The place in front names the file already.
-		return nil, []levigate.Problem{{Text: strings.TrimPrefix(e.Message, file.Name+" "), Help: e.Help}}
-	}
 	if err != nil {
-		return nil, []levigate.Problem{{Text: err.Error()}}
+		return nil, unread(file.Name, err)
 	}
 	return f, problems
+}
+
+// unread is an error of a whole file as its one problem; the place in front names
+// the file already.
+func unread(name string, err error) []levigate.Problem {
+	if e, ok := errors.AsType[*levigate.Error](err); ok {
+		return []levigate.Problem{{Text: strings.TrimPrefix(e.Message, name+" "), Help: e.Help}}
+	}
+	return []levigate.Problem{{Text: err.Error()}}
 }

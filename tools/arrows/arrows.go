@@ -29,6 +29,7 @@ internal/library    -> root refdata quantity
 internal/assess     -> root calc/* refdata rules work quantity cite internal/assess/*
 internal/assess/*   -> root calc/* refdata rules work quantity cite internal/assess/*
 internal/validation -> root calc/* refdata formulafile internal/assess internal/library work quantity cite
+internal/exchange   -> root formulafile quantity
 internal/chart      -> quantity
 internal/papers     -> root work work/render internal/chart quantity cite
 internal/api        -> root wire work work/render internal/chart ui quantity
