@@ -55,15 +55,15 @@ type Material struct {
 	Role     []string // "preservative", "emulsifier", "scrub"
 	Classes  []string // what rules look for
 	Cautions []string // "dust", "hot-wax", "caustic", "acid"
-	Storage  []string // "dark", "cool", "dry"
-	Belongs  Belongs  // the phase it goes into
+	Storage  []string `json:",omitzero"` // "dark", "cool", "dry"
+	Belongs  Belongs  `json:",omitzero"` // the phase it goes into
 	// Use is how much of a formula it usually makes up, %; its ends are the usual
 	// range and no limit.
-	Use Range
+	Use Range `json:",omitzero"`
 	// OilAbsorption is the oil that 100 g of a powder soak up before they turn to
 	// a paste, g.
-	OilAbsorption Range
-	HLB           []Stated // of this grade, where it is not its substances'
+	OilAbsorption Range    `json:",omitzero"`
+	HLB           []Stated `json:",omitzero"` // of this grade, where it is not its substances'
 
 	Grade  cite.Grade
 	Source string // the maker's own words for where it comes from
@@ -142,7 +142,9 @@ func (m *Material) DryShares() []Share {
 func (s Share) IsWater() bool { return s.Substance != nil && s.Substance.Kind == Water }
 
 // Revision is a fingerprint of everything the material says. A corrected
-// material is another revision; a frozen version names the one it used.
+// material is another revision; a frozen version names the one it used. Fields
+// that came later are left out while they are empty, so that a new field makes
+// no new revision of what does not use it.
 func (m *Material) Revision() string {
 	b, err := json.Marshal(m)
 	if err != nil {

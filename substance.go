@@ -21,8 +21,8 @@ type Substance struct {
 	Aliases   []string // other names it is found by: "Honey" for "Mel"
 	CAS       string   // empty when it was not found in a source on hand
 	Kind      Kind
-	State     State   // at 25 °C
-	Charge    Charge  // of what is surface-active, a polymer or a clay; empty elsewhere
+	State     State   `json:",omitzero"` // at 25 °C
+	Charge    Charge  `json:",omitzero"` // of what is surface-active, a polymer or a clay; empty elsewhere
 	MolarMass float64 // g/mol; 0 when unknown or a mixture
 	Density   Range   // g/mL
 	Isotherm  *Isotherm
@@ -32,11 +32,11 @@ type Substance struct {
 	SugarHead float64
 	HeadLike  string // the solute the head is taken to be: "Sucrose"
 	// Melting is where it melts or softens, °C.
-	Melting Range
+	Melting Range `json:",omitzero"`
 	// HLB is of an emulsifier, RequiredHLB of an oil in water. Where sources
 	// disagree both are kept and the first is used.
-	HLB, RequiredHLB []Stated
-	Solubility       []Solubility
+	HLB, RequiredHLB []Stated     `json:",omitzero"`
+	Solubility       []Solubility `json:",omitzero"`
 	Marks            Marks
 }
 
