@@ -17,7 +17,7 @@ var _ = register(Rule{
 	Since:    "0.1",
 	Severity: levigate.Warn,
 	After:    []string{"C02"},
-	Sources:  []cite.Ref{{Key: "trade-practice"}},
+	Sources:  []cite.Ref{{Key: "cfr-701-3"}, {Key: "trade-practice"}},
 	Messages: map[string]Message{
 		"missing": {
 			Text: "The US ingredient list has an open place: no US name is on file for {names}.",
