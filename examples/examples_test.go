@@ -12,6 +12,7 @@ import (
 	"runtime"
 	"slices"
 	"strings"
+	"sync"
 	"testing"
 )
 
@@ -33,10 +34,6 @@ func TestMain(m *testing.M) {
 		if runtime.GOOS == "windows" {
 			levigate += ".exe"
 		}
-		if err := noteSources(".."); err != nil {
-			fmt.Fprintln(os.Stderr, err)
-			return 1
-		}
 		if out, err := exec.Command("go", "build", "-o", levigate, "../cmd/levigate").CombinedOutput(); err != nil {
 			fmt.Fprintf(os.Stderr, "go build: %v\n%s", err, out)
 			return 1
@@ -47,8 +44,10 @@ func TestMain(m *testing.M) {
 
 // noteSources looks at every file the program is built from. A test's outcome is
 // kept and used again while what it looked at is unchanged, and a program built
-// by a command of its own is nothing the go command knows of.
-func noteSources(root string) error {
+// by a command of its own is nothing the go command knows of. It has to look
+// from within a test: what TestMain does before that is not counted.
+var noteSources = sync.OnceValue(func() error {
+	root := ".."
 	return filepath.WalkDir(root, func(path string, d fs.DirEntry, err error) error {
 		switch {
 		case err != nil:
@@ -60,11 +59,14 @@ func noteSources(root string) error {
 		}
 		return err
 	})
-}
+})
 
 // run runs the program and gives what it printed and its exit status.
 func run(t *testing.T, args ...string) ([]byte, int) {
 	t.Helper()
+	if err := noteSources(); err != nil {
+		t.Fatal(err)
+	}
 	cmd := exec.Command(levigate, args...)
 	var errs bytes.Buffer
 	cmd.Stderr = &errs
