@@ -43,6 +43,8 @@ type WeighingLine struct {
 	Percent       quantity.Decimal  `json:"percent"`
 	Grams         quantity.Decimal  `json:"grams"`
 	Shows         quantity.Decimal  `json:"shows"` // grams as the balance can show them
+	From          *quantity.Decimal `json:"from"`  // the least it may show; null where nothing can be within the tolerance
+	To            *quantity.Decimal `json:"to"`    // the most it may show
 	Balance       int               `json:"balance"`
 	Minimum       quantity.Decimal  `json:"minimum"`
 	Uncertainty   *float64          `json:"uncertainty"` // fraction at k = 2; null for nothing
@@ -96,7 +98,7 @@ func balanceOf(b *levigate.Balance) Balance {
 
 func weighingLineOf(w *levigate.Weighing) WeighingLine {
 	out := WeighingLine{
-		Line: w.Line + 1, Phase: w.Phase, Material: w.Name, Code: w.Code, Percent: w.Percent, Grams: w.Grams, Shows: w.Shows,
+		Line: w.Line + 1, Phase: w.Phase, Material: w.Name, Code: w.Code, Percent: w.Percent, Grams: w.Grams, Shows: w.Shows, From: stated(w.From), To: stated(w.To),
 		Balance: w.Balance + 1, Minimum: w.Minimum, Uncertainty: known(w.Uncertainty), Can: w.Can, Portions: w.Portions, Portion: w.Portion,
 		SmallestBatch: stated(w.SmallestBatch), Absorbs: w.Absorbs, Notes: list(w.Notes),
 	}

@@ -15,7 +15,7 @@ type weighCommand struct {
 	File      string   `arg:"" name:"file" help:"Formula file; - reads the standard input."`
 	Batch     string   `placeholder:"MASS" help:"How much to make: 500g, 5kg; left out, the formula's own batch."`
 	Balance   []string `sep:"none" default:"0.01 g,2000 g,s=0.01 g" placeholder:"BALANCE" help:"A balance at hand: scale interval, capacity, then s= repeatability, tare= vessel, name=. May stand several times (default \"0.01 g,2000 g,s=0.01 g\")."`
-	Tolerance string   `default:"2" placeholder:"PERCENT" help:"By how much a line may be off, in %% of itself (default 2)."`
+	Tolerance string   `default:"2" placeholder:"PERCENT" help:"By how much a line may be off, in % of itself (default 2)."`
 	Format    string   `enum:"text,json,csv,pdf" default:"text" help:"text, json, csv, or pdf: a paper for the bench."`
 	Paper     string   `enum:"a4,letter" default:"a4" help:"Paper of the pdf: a4 or letter (default a4)."`
 	Out       string   `placeholder:"FILE" help:"Write to this file; left out, to the standard output."`

@@ -11,7 +11,7 @@ import (
 )
 
 var weighingColumns = []string{
-	"phase", "line", "code", "raw material", "percent", "grams", "balance", "minimum weight g", "within percent", "can",
+	"phase", "line", "code", "raw material", "percent", "grams", "from g", "to g", "balance", "minimum weight g", "within percent", "can",
 	"portions", "portion g", "smallest batch g", "premix in", "premix line g", "premix diluent g", "premix take g", "takes up rounding", "notes",
 }
 
@@ -23,15 +23,15 @@ func printWeighingCSV(out io.Writer, l *levigate.WeighingList) error {
 	for i := range l.Lines {
 		x := &l.Lines[i]
 		row := []string{
-			cellText(x.Phase), strconv.Itoa(x.Line + 1), cellText(x.Code), cellText(x.Name), x.Percent.String(), x.Grams.String(),
+			cellText(x.Phase), strconv.Itoa(x.Line + 1), cellText(x.Code), cellText(x.Name), x.Percent.String(), x.Grams.String(), filled(x.From), filled(x.To),
 			cellText(l.Balances[x.Balance].Name), x.Minimum.String(), quantity.Significant(100*x.Uncertainty, 2), string(x.Can),
 			strconv.Itoa(x.Portions), x.Portion.String(), filled(x.SmallestBatch), "", "", "", "", "", cellText(strings.Join(x.Notes, "; ")),
 		}
 		if p := x.Premix; p != nil {
-			copy(row[13:], []string{cellText(p.Name), p.Active.String(), p.Diluent.String(), p.Take.String()})
+			copy(row[15:], []string{cellText(p.Name), p.Active.String(), p.Diluent.String(), p.Take.String()})
 		}
 		if x.Absorbs {
-			row[17] = "yes"
+			row[19] = "yes"
 		}
 		rows = append(rows, row)
 	}
