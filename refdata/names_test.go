@@ -12,7 +12,7 @@ func TestLabelNames(t *testing.T) {
 		{"Citrus Aurantium Dulcis Peel Oil", "eu", "Citrus Aurantium Peel Oil"},
 		{"Citrus Aurantium Dulcis Peel Oil", "gb", "Citrus Aurantium Dulcis Peel Oil"},
 		{"Citrus Aurantium Dulcis Peel Oil", "us", "Orange Peel Oil"},
-		{"Lavandula Hybrida Oil", "eu", "Lavandula Oil/Extract"}, // no substance of the library
+		{"Jasminum Grandiflorum Flower Extract", "eu", "Jasmine Oil/Extract"}, // no substance of the library
 		{"Glycerin", "us", "Glycerin"}, {"CI 77491", "us", "Iron Oxides"}, {"CI 77491", "eu", "CI 77491"},
 		{"CI 77891", "us", "Titanium Dioxide"},
 	} {
@@ -20,7 +20,7 @@ func TestLabelNames(t *testing.T) {
 			t.Errorf("%s in %s: %q, %v; want %q", c.inci, c.market, got, ok, c.want)
 		}
 	}
-	for _, inci := range []string{"Quercus Alba Bark Extract", "Lavandula Hybrida Oil", "Something Unheard Of"} {
+	for _, inci := range []string{"Quercus Alba Bark Extract", "Jasminum Grandiflorum Flower Extract", "Something Unheard Of"} {
 		if got, ok := LabelName(inci, "us"); ok || got != "" {
 			t.Errorf("%s has the US name %q", inci, got)
 		}

@@ -102,7 +102,7 @@ func TestUnknownNamesTheNearest(t *testing.T) {
 		"kaolin white":         "Kaolin, fine white",
 		"Sunflwoer oil":        "Sunflower oil, refined",
 		"bentonit":             "Bentonite",
-		"walnut":               "Walnut shell powder, 150–400 µm",
+		"walnut":               "Walnut seed oil, cold-pressed",
 		"Cornstarch":           "Corn Starch",
 		"Grandmothers clay":    "Grandmother's Rosé clay",
 		"Sucrose laurate":      "",
