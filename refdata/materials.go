@@ -26,7 +26,7 @@ var (
 	storage  = []string{"closed", "cool", "dark", "dry", "frost-free", "fridge", "upright"}
 	roles    = []string{
 		"absorbent", "acid", "active", "alkali", "antioxidant", "base", "butter", "cleanser", "colour", "conditioner", "emollient",
-		"emulsifier", "filler", "fragrance", "humectant", "preservative", "scrub", "solvent", "thickener", "wax",
+		"emulsifier", "filler", "fragrance", "humectant", "preservative", "scrub", "solvent", "thickener", "uv-filter", "wax",
 	}
 )
 

@@ -147,7 +147,8 @@ func faults(list levigate.Ingredients, want masses, market string, seen map[stri
 // orderFaults holds one place against all others, pair by pair.
 func orderFaults(list levigate.Ingredients, sums [][3]big.Rat, i int, say func(string, ...any)) {
 	in := &list[i]
-	colour := !slices.ContainsFunc(in.INCI, func(s string) bool { return !strings.HasPrefix(s, "CI ") })
+	// Nearly all of them are numbers; caramel goes by its name.
+	colour := !slices.ContainsFunc(in.INCI, func(s string) bool { return !strings.HasPrefix(s, "CI ") && s != "Caramel" })
 	if in.Colourant != colour || in.Below1 != free(in.Market, &sums[i][0]) {
 		say("%v: colourant %v, free %v", in.INCI, in.Colourant, in.Below1)
 	}
