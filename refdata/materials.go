@@ -25,7 +25,7 @@ var (
 	cautions = []string{"acid", "caustic", "dust", "flammable", "hot-wax", "irritant", "oxidiser", "sensitiser"}
 	storage  = []string{"closed", "cool", "dark", "dry", "frost-free", "fridge", "upright"}
 	roles    = []string{
-		"absorbent", "acid", "active", "alkali", "antioxidant", "base", "butter", "cleanser", "colour", "conditioner", "emollient",
+		"absorbent", "acid", "active", "alkali", "antioxidant", "base", "butter", "chelator", "cleanser", "colour", "conditioner", "emollient",
 		"emulsifier", "filler", "fragrance", "humectant", "preservative", "scrub", "solvent", "thickener", "uv-filter", "wax",
 	}
 )
