@@ -35,7 +35,7 @@ type PreservativeLimit struct {
 	Group      string
 	Substances []LimitedSubstance
 	Use        []string // "rinse-off", "leave-on", "oral": the products the row is about
-	NotIn      []string // "spray", "oral", "inhaled", "under-3": where it may not be used
+	NotIn      []string // "spray", "oral", "leave-on", "inhaled", "under-3": where it may not be used
 	Limit      float64  // % of the ready product
 	As         string   // the acid the limit is counted as; empty: as it is
 	Conditions string

@@ -96,6 +96,9 @@ func TestPreservativeLimits(t *testing.T) {
 	want := map[string]float64{
 		"1 rinse-off": 2.5, "1 oral": 1.7, "1 leave-on": 0.5, "3 leave-on": 0.5, "4 leave-on": 0.6, "4 rinse-off": 0.6,
 		"13 leave-on": 0.6, "29 leave-on": 1.0, "29 rinse-off": 1.0, "34 leave-on": 1.0, "44 rinse-off": 0.1,
+		"12 leave-on": 0.4, "12a leave-on": 0.14, "21 oral": 0.1, "22 leave-on": 0.15, "27 rinse-off": 0.6, "33 leave-on": 0.6,
+		"35 rinse-off": 1.0, "35 leave-on": 0.5, "38 leave-on": 0.1, "39 rinse-off": 0.0015, "42 leave-on": 0.3, "46 leave-on": 0.5,
+		"50 leave-on": 0.3, "51 leave-on": 0.5, "60 leave-on": 0.7,
 	}
 	covered := map[string]bool{}
 	for _, p := range PreservativeLimits() {

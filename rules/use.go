@@ -46,8 +46,10 @@ func (s *Subject) barred(notIn []string) string {
 			return "sprays"
 		case where == "inhaled" && (f.Use.Spray || f.Product == "deodorant-spray"):
 			return "products that may be breathed in"
-		case where == "oral" && usesOf(f.Product)[0] == oral:
+		case where == oral && usesOf(f.Product)[0] == oral:
 			return "products for the mouth"
+		case where == leaveOn && usesOf(f.Product)[0] == leaveOn:
+			return "products left on the skin"
 		case where == "under-3" && f.Use.Under3:
 			return "products for children under 3"
 		}
