@@ -19,7 +19,7 @@ const (
 type Substance struct {
 	INCI      string
 	Aliases   []string // other names it is found by: "Honey" for "Mel"
-	CAS       string   // empty when it was not found in a source on hand
+	CAS       string   // empty when unknown; its mark says whether it was read or recalled
 	Kind      Kind
 	State     State   `json:",omitzero"` // at 25 °C
 	Charge    Charge  `json:",omitzero"` // of what is surface-active, a polymer or a clay; empty elsewhere
