@@ -108,7 +108,7 @@ var others = []plan{
 // allPlans lists every solute in the order it can be fitted.
 func allPlans() []plan {
 	var out []plan
-	for _, group := range [][]plan{salts, polyols, sugars, others} {
+	for _, group := range [][]plan{salts, polyols, sugars, others, hydrates} {
 		out = append(out, group...)
 	}
 	return out
