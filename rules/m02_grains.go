@@ -7,6 +7,10 @@ import (
 	"levigate/cite"
 )
 
+// felt is the size from which a grain is felt to rub, µm: a starch grain and a
+// flake of pearl pigment sit between the drops like a grain and are smooth.
+const felt = 60.0
+
 // eyeProducts are the product kinds that go to the eyes by their nature.
 var eyeProducts = []string{"eye-shadow", "mascara", "eyeliner", "make-up-remover"}
 
@@ -14,7 +18,7 @@ var _ = register(Rule{
 	ID:    "M02",
 	Name:  "grains",
 	Title: "Grains, near eyes or on broken skin",
-	Why: "A grain coarser than 20 µm rubs. That is what a scrub is for; in an eye or on broken skin it scratches, and ground shells and stones have sharp edges. " +
+	Why: "A grain coarser than about 60 µm is felt to rub. That is what a scrub is for; in an eye or on broken skin it scratches, and ground shells and stones have sharp edges. " +
 		"The warning belongs into the instructions for use and into the assessor's file.",
 	Since:    "0.1",
 	Severity: levigate.Advice,
@@ -30,7 +34,9 @@ var _ = register(Rule{
 		},
 	},
 	Check: func(s *Subject, r *Report) {
-		lines := s.Lines(func(i int, _ *levigate.Material) bool { return s.Sits(i) == levigate.Grain })
+		lines := s.Lines(func(i int, m *levigate.Material) bool {
+			return s.Sits(i) == levigate.Grain && (m.Size.Typical == 0 || m.Size.Typical >= felt || m.HasRole("scrub"))
+		})
 		if len(lines) == 0 {
 			return
 		}
@@ -62,6 +68,11 @@ var _ = register(Rule{
 				"  help: leave the grains out, or take the eye area out of the use\n" +
 				"  at: lines/0\n",
 		},
+		{Name: "a pearl pigment", Given: sheet(product("eye-shadow"), line("20", "Pearl pigment", grains(), size(25)), line("80", "Talc"))},
 		{Name: "a fine clay", Given: sheet(line("8", "Kaolin"))},
 	},
 })
+
+func size(typical float64) trait {
+	return func(m *levigate.Material) { m.Size = levigate.Exactly(typical) }
+}

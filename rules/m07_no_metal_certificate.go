@@ -25,10 +25,7 @@ var _ = register(Rule{
 		},
 	},
 	Check: func(s *Subject, r *Report) {
-		if !s.holds("clay") {
-			return
-		}
-		clays := amounts(s, "clay")
+		clays := append(amounts(s, "clay"), amounts(s, "organoclay")...)
 		if grams(clays) < metalsFrom {
 			return
 		}
@@ -40,6 +37,9 @@ var _ = register(Rule{
 		r.Broken(Note{Say: "ask", At: atLines(lines), Args: Args{"most": most}})
 	},
 	Examples: []Example{
+		{Name: "an organoclay", Given: sheet(oily(), oil("97", "Castor oil"), line("3", "Hectorite gellant", of("Disteardimonium Hectorite", 100, "organoclay"))), Want: "M07 advice: Nothing is on file about the lead, arsenic and other heavy metals in Hectorite gellant (3.0 %).\n" +
+			"  help: ask the supplier for the heavy metals of the lot, in mg per kg, and keep the certificate with the product's file\n" +
+			"  at: lines/1\n"},
 		{Name: "two clays", Given: sheet(line("28", "Kaolin, fine white", of("Kaolin", 100, "clay")), line("4", "Bentonite", of("Bentonite", 100, "clay", "smectite"))), Want: "M07 advice: Nothing is on file about the lead, arsenic and other heavy metals in Kaolin, fine white (28.0 %) and Bentonite (4.0 %).\n" +
 			"  help: ask the supplier for the heavy metals of the lot, in mg per kg, and keep the certificate with the product's file\n" +
 			"  at: lines/0 lines/1\n", Shows: Over},

@@ -35,6 +35,11 @@ var _ = register(Rule{
 			Text: "{name}: all {grains:1} g dissolve in the water of the product, and no grit is left.",
 			Help: "take grains that do not dissolve, or leave the water out",
 		},
+		"no-data": {
+			Text:  "{name}: how much of {grains:1} g dissolves in the water of the product is not on file: cannot be told.",
+			Help:  "shake it with the liquid of this formula, and look after a day whether grains are left",
+			Needs: "what is left of {name} in the liquid of this formula after a day",
+		},
 	},
 	Check: func(s *Subject, r *Report) {
 		if s.Continuous != levigate.PolarContinuous {
@@ -45,7 +50,11 @@ var _ = register(Rule{
 				continue
 			}
 			g := s.Grams(i)
-			gone := g - s.staysOf(i)
+			gone, told := s.goneOf(i, m)
+			if !told {
+				r.CannotTell(Note{Say: "no-data", At: []string{atLine(i)}, Args: Args{"name": s.Name(i), "grains": g}})
+				continue
+			}
 			if gone < feltLoss*g*(1-1e-9) {
 				continue
 			}
@@ -68,7 +77,7 @@ var _ = register(Rule{
 		},
 		{
 			Name:  "a little salt in much water",
-			Given: sheet(aqua("90"), line("10", "Sea salt, fine grains", of("Sodium Chloride", 100), kind(levigate.Solute), grains())),
+			Given: sheet(aqua("90"), line("10", "Sea salt, fine grains", of("Sodium Chloride", 100), kind(levigate.Solute), saturates(0.75), grains())),
 			Want: "M09 advice: Sea salt, fine grains: all 10.0 g dissolve in the water of the product, and no grit is left.\n" +
 				"  help: take grains that do not dissolve, or leave the water out\n" +
 				"  at: lines/1\n",
@@ -85,6 +94,21 @@ var _ = register(Rule{
 			Given: sheet(aqua("0.5"), line("40", "Cane sugar, fine grains", of("Sucrose", 100), kind(levigate.Solute), grains()), stays("sucrose", 39, 1)),
 			Shows: Under,
 		},
+		{
+			Name:  "a salt whose saturation nobody put on file, but its solubility",
+			Given: sheet(aqua("6"), polyol("14", "Glycerin"), line("40", "Borax grains", of("Sodium Borate", 100), kind(levigate.Solute), grains(), dissolves("Aqua", 3), dissolves("Glycerin", 60))),
+			Want: "M09 advice: Of 40.0 g of Borax grains, about 6.7 g dissolve in the water of the product: the grit fades.\n" +
+				"  help: keep water out of a scrub of sugar or salt, saturate the water first, or take grains that do not dissolve\n" +
+				"  at: lines/2\n",
+		},
+		{
+			Name:  "a salt nothing is on file about",
+			Given: sheet(aqua("20"), line("40", "Potash grains", of("Potassium Carbonate", 100), kind(levigate.Solute), grains())),
+			Want: "M09 advice, cannot tell: Potash grains: how much of 40.0 g dissolves in the water of the product is not on file: cannot be told.\n" +
+				"  help: shake it with the liquid of this formula, and look after a day whether grains are left\n" +
+				"  needs: what is left of Potash grains in the liquid of this formula after a day\n" +
+				"  at: lines/1\n",
+		},
 		{Name: "sugar in oil", Given: sheet(oily(), oil("60", "Sunflower oil"), line("40", "Cane sugar", of("Sucrose", 100), kind(levigate.Solute), grains()))},
 		{Name: "shell does not dissolve", Given: sheet(aqua("20"), line("7", "Walnut shell powder", of("Juglans Regia Shell Powder", 100), kind(levigate.Powder), grains()))},
 	},
@@ -98,6 +122,35 @@ func mostlySolute(m *levigate.Material) bool {
 		}
 	}
 	return percent >= 50
+}
+
+// goneOf is what dissolves of a line of grains: as the water activity has it
+// where the substance has a curve with a saturation, else from its solubility;
+// false where neither is on file.
+func (s *Subject) goneOf(line int, m *levigate.Material) (gone float64, told bool) {
+	g := s.Grams(line)
+	x := mainSolute(m)
+	if x == nil || x.Isotherm != nil && x.Isotherm.Saturation > 0 || s.staysOf(line) > 0 {
+		return g - s.staysOf(line), true
+	}
+	liquid := s.polarLiquid()
+	low, high, unknown := capacity(x, liquid)
+	if len(unknown) > 0 {
+		return 0, false
+	}
+	return min(g, (low+high)/2*grams(liquid)/100), true
+}
+
+// mainSolute is the solute that most of a raw material is.
+func mainSolute(m *levigate.Material) *levigate.Substance {
+	var most *levigate.Substance
+	percent := 0.0
+	for i := range m.Declared {
+		if d := &m.Declared[i]; d.Substance != nil && d.Substance.Kind == levigate.Solute && d.Percent.Typical > percent {
+			most, percent = d.Substance, d.Percent.Typical
+		}
+	}
+	return most
 }
 
 // staysOf is what stays undissolved of a line, where it is the only one that
@@ -117,4 +170,9 @@ func (s *Subject) staysOf(line int) float64 {
 		}
 	}
 	return out
+}
+
+// saturates gives the substances declared so far a curve with a saturation.
+func saturates(activity float64) trait {
+	return each(func(x *levigate.Substance) { x.Isotherm = &levigate.Isotherm{Saturation: activity} })
 }
