@@ -204,10 +204,12 @@ func (r Row) cell(column, text string) (levigate.Range, levigate.Provenance, err
 	return levigate.Range{Typical: v[0], Low: v[1], High: v[2]}, p, nil
 }
 
+// letters are the marks as cells write them.
+var letters = map[string]cite.Mark{"r": cite.Read, "c": cite.CommonPractice, "m": cite.FromMemory}
+
 // provenance reads a mark's letter and a source key.
 func provenance(mark, key string) (levigate.Provenance, error) {
-	marks := map[string]cite.Mark{"r": cite.Read, "c": cite.CommonPractice, "m": cite.FromMemory}
-	m, ok := marks[mark]
+	m, ok := letters[mark]
 	if !ok {
 		return levigate.Provenance{}, fmt.Errorf("mark %q is not r, c or m", mark)
 	}
