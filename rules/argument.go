@@ -41,8 +41,15 @@ func (b Band) String() string {
 	if lo == hi {
 		return v
 	}
+	if strings.HasPrefix(lo, "-") || strings.HasPrefix(hi, "-") {
+		// An en dash beside a minus reads badly.
+		return minus(v) + " (" + minus(lo) + " to " + minus(hi) + ")"
+	}
 	return v + " (" + lo + "–" + hi + ")"
 }
+
+// minus is a number with the sign that stands as wide as a plus.
+func minus(number string) string { return strings.Replace(number, "-", "−", 1) }
 
 // write prints one argument. How is what stands behind the colon: a number of
 // decimals, with a unit behind it for lists of parts.

@@ -13,6 +13,7 @@ const (
 	hiddenWorthSaying = 0.1 // g per 100 g
 	hiddenShare       = 0.2 // of all water
 	mostNamed         = 3   // contributors named in the text
+	wetAnyway         = 20  // written water from which a little more is no news, g per 100 g
 )
 
 var _ = register(Rule{
@@ -31,6 +32,14 @@ var _ = register(Rule{
 		"one": {
 			Text: "You wrote {written:2} g of water; 100 g hold {held:2} g. {most:2 g} brings water that the sheet does not call water.",
 			Help: "count with {held:2} g, or dry the material and enter a reading of its water",
+		},
+		"one-liquid": {
+			Text: "You wrote {written:2} g of water; 100 g hold {held:2} g. {most:2 g} brings water that the sheet does not call water.",
+			Help: "count with {held:2} g; a reading of the material's water makes it sharper",
+		},
+		"many-liquid": {
+			Text: "You wrote {written:2} g of water; 100 g hold {held:2} g. {n} lines bring {hidden:2} g that the sheet does not call water, most of it {most:2 g}.",
+			Help: "count with {held:2} g; a reading of the largest one's water makes it sharper",
 		},
 		"many": {
 			Text: "You wrote {written:2} g of water; 100 g hold {held:2} g. {n} lines bring {hidden:2} g that the sheet does not call water, most of it {most:2 g}.",
@@ -52,12 +61,18 @@ var _ = register(Rule{
 		if n == 0 || hidden < hiddenWorthSaying || hidden < hiddenShare*held {
 			return
 		}
+		if written >= wetAnyway && !s.Formula.Claimed("low-water") {
+			return // a lotion, a wash, a toner: nobody takes it for dry
+		}
 		parts, lines := contributors(s)
 		args := Args{"written": written, "held": held, "most": parts[:min(mostNamed, len(parts))]}
 		say := "one"
 		if n > 1 {
 			say = "many"
 			args["n"], args["hidden"] = n, hidden
+		}
+		if !dries(s.Formula.Lines[lines[0]].Match.Material) {
+			say += "-liquid"
 		}
 		r.Broken(Note{Say: say, At: atLines(lines[:min(mostNamed, len(lines))]), Args: args})
 	},
@@ -88,6 +103,30 @@ var _ = register(Rule{
 			Shows: On,
 		},
 		{Name: "a trace in the glycerin of a lotion", Given: sheet(aqua("67"), line("33", "Glycerin", water(0.5))), Shows: Under},
+		{
+			Name:  "a hydrosol cannot be dried",
+			Given: sheet(line("40", "Rose hydrosol, distilled", water(99.9), form(levigate.Liquid)), polyol("60", "Glycerin")),
+			Want: "C03 advice: You wrote 0.00 g of water; 100 g hold 39.96 g. Rose hydrosol, distilled (39.96 g) brings water that the sheet does not call water.\n" +
+				"  help: count with 39.96 g; a reading of the material's water makes it sharper\n" +
+				"  at: lines/0\n",
+		},
+		{
+			Name: "nor can a cleanser or Epsom salt",
+			Given: sheet(polyol("59", "Glycerin"), line("34", "Betaine, 30 % in water", water(63.5), form(levigate.Liquid)),
+				line("7", "Magnesium sulfate, heptahydrate", water(51.1), form(levigate.Crystals))),
+			Want: "C03 advice: You wrote 0.00 g of water; 100 g hold 25.17 g. 2 lines bring 25.17 g that the sheet does not call water, " +
+				"most of it Betaine, 30 % in water (21.59 g) and Magnesium sulfate, heptahydrate (3.58 g).\n" +
+				"  help: count with 25.17 g; a reading of the largest one's water makes it sharper\n" +
+				"  at: lines/1 lines/2\n",
+		},
+		{Name: "a toner of water and hydrosol", Given: sheet(aqua("60"), line("40", "Rose hydrosol, distilled", water(99.9), form(levigate.Liquid)))},
+		{
+			Name:  "the same, said to be low in water",
+			Given: sheet(claim("low-water"), aqua("60"), line("40", "Rose hydrosol, distilled", water(99.9), form(levigate.Liquid))),
+			Want: "C03 advice: You wrote 60.00 g of water; 100 g hold 99.96 g. Rose hydrosol, distilled (39.96 g) brings water that the sheet does not call water.\n" +
+				"  help: count with 99.96 g; a reading of the material's water makes it sharper\n" +
+				"  at: lines/1\n",
+		},
 		{Name: "a balm", Given: sheet(oily(), line("100", "Sunflower oil", water(0.05)))},
 		{
 			Name:  "quiet while a line is not opened",
@@ -98,6 +137,12 @@ var _ = register(Rule{
 		},
 	},
 })
+
+// dries reports whether a raw material can be dried at the bench. A solution
+// cannot, and crystals hold their water built in.
+func dries(m *levigate.Material) bool {
+	return m.Form != levigate.Liquid && m.Form != levigate.Crystals
+}
 
 // isPlainWater reports whether a raw material is water and written as such.
 func isPlainWater(m *levigate.Material) bool {

@@ -23,21 +23,25 @@ var _ = register(Rule{
 	Compares: Banded,
 	Messages: map[string]Message{
 		"above": {
-			Text: "Water activity {activity} is above {limit:2}: {says}.",
+			Text: "Water activity {activity} is above {limit:2} ({says}).",
 			Help: "take water out or bring polyol in, or state how growth is prevented",
 		},
 		"above-by": {
-			Text: "Water activity {activity} is above {limit:2}, over by {by} g of water per 100 g: {says}.",
+			Text: "Water activity {activity} is above {limit:2} ({says}), over by {by} g of water per 100 g.",
 			Help: "take water out or bring polyol in, or state how growth is prevented",
 		},
+		"above-preserved": {
+			Text: "Water activity {activity} is above {limit:2} ({says}): growth has to be kept down by the preservative.",
+			Help: "a challenge test of the final formula in its final pack, and its pH at the start and the end",
+		},
 		"cannot-tell": {
-			Text:  "Water activity {activity} cannot be told from {limit:2}: {says}.",
+			Text:  "Water activity {activity} cannot be told from {limit:2} ({says}).",
 			Help:  "measure, or move the formula away from the limit",
 			Needs: "a water activity of this version, closed cup, {temperature:0} °C, after it has rested",
 		},
-		"below": {Text: "Water activity {activity} is below {limit:2} with its whole band: {says}."},
+		"below": {Text: "Water activity {activity} is below {limit:2} ({says}) with its whole band."},
 		"below-with-room": {
-			Text: "Water activity {activity} is below {limit:2} with its whole band, room for {room} g of water per 100 g: {says}.",
+			Text: "Water activity {activity} is below {limit:2} ({says}) with its whole band, room for {room} g of water per 100 g.",
 		},
 		"no-activity": {Text: "Not compared with {limit:2}: there is no water activity."},
 	},
@@ -61,22 +65,34 @@ var _ = register(Rule{
 		{
 			Name:  "a wet mask, 0.85",
 			Given: sheet(activity(0.85, 0.82, 0.87), figure("water.reserve-075", -9.6, -11.2, -8.1)),
-			Want:  "W01/0.80 advice: Water activity 0.85 (0.82–0.87) is above 0.80: most moulds stop.\n" + wetHelp,
+			Want:  "W01/0.80 advice: Water activity 0.85 (0.82–0.87) is above 0.80 (most moulds stop).\n" + wetHelp,
 			Shows: Over,
 		},
 		{
 			Name:  "a wet mask, everything asked for",
 			All:   true,
 			Given: sheet(activity(0.85, 0.82, 0.87), figure("water.reserve-075", -9.6, -11.2, -8.1)),
-			Want: "W01/0.60 advice: Water activity 0.85 (0.82–0.87) is above 0.60: lowest activity at which growth has been reported.\n" + wetHelp +
-				"W01/0.70 advice: Water activity 0.85 (0.82–0.87) is above 0.70: most xerophiles stop.\n" + wetHelp +
-				"W01/0.75 advice: Water activity 0.85 (0.82–0.87) is above 0.75, over by 9.6 (8.1–11.2) g of water per 100 g: the ISO 29621 criterion, one factor among several.\n" + wetHelp +
-				"W01/0.80 advice: Water activity 0.85 (0.82–0.87) is above 0.80: most moulds stop.\n" + wetHelp,
+			Want: "W01/0.60 advice: Water activity 0.85 (0.82–0.87) is above 0.60 (lowest activity at which growth has been reported).\n" + wetHelp +
+				"W01/0.70 advice: Water activity 0.85 (0.82–0.87) is above 0.70 (most xerophiles stop).\n" + wetHelp +
+				"W01/0.75 advice: Water activity 0.85 (0.82–0.87) is above 0.75 (the ISO 29621 criterion, one factor among several), over by 9.6 (8.1–11.2) g of water per 100 g.\n" + wetHelp +
+				"W01/0.80 advice: Water activity 0.85 (0.82–0.87) is above 0.80 (most moulds stop).\n" + wetHelp,
+		},
+		{
+			Name:  "a lotion with its preservative",
+			Given: sheet(aqua("70"), line("1", "Preservative blend PE 90", role("preservative")), activity(0.99, 0.98, 0.99), figure("water.reserve-080", -68.5, -69.1, -67.6)),
+			Want: "W01/0.80 advice: Water activity 0.99 (0.98–0.99) is above 0.80 (most moulds stop): growth has to be kept down by the preservative.\n" +
+				"  help: a challenge test of the final formula in its final pack, and its pH at the start and the end\n" +
+				"  at: figures/water.activity\n",
+		},
+		{
+			Name:  "the same, said to be low in water",
+			Given: sheet(claim("low-water"), aqua("70"), line("1", "Preservative blend PE 90", role("preservative")), activity(0.99, 0.98, 0.99), figure("water.reserve-080", -68.5, -69.1, -67.6)),
+			Want:  "W01/0.80 advice: Water activity 0.99 (0.98–0.99) is above 0.80 (most moulds stop), over by 68.5 (67.6–69.1) g of water per 100 g.\n" + wetHelp,
 		},
 		{
 			Name:  "between the rows",
 			Given: sheet(activity(0.6, 0.57, 0.64)),
-			Want: "W01/0.60 advice, cannot tell: Water activity 0.60 (0.57–0.64) cannot be told from 0.60: lowest activity at which growth has been reported.\n" +
+			Want: "W01/0.60 advice, cannot tell: Water activity 0.60 (0.57–0.64) cannot be told from 0.60 (lowest activity at which growth has been reported).\n" +
 				"  help: measure, or move the formula away from the limit\n" +
 				"  needs: a water activity of this version, closed cup, 25 °C, after it has rested\n" +
 				"  at: figures/water.activity\n",
@@ -85,7 +101,7 @@ var _ = register(Rule{
 		{
 			Name:  "a reading on the limit counts as above",
 			Given: sheet(activity(0.6, 0.6, 0.6)),
-			Want:  "W01/0.60 advice: Water activity 0.60 is above 0.60: lowest activity at which growth has been reported.\n" + wetHelp,
+			Want:  "W01/0.60 advice: Water activity 0.60 is above 0.60 (lowest activity at which growth has been reported).\n" + wetHelp,
 			Shows: On,
 		},
 		{Name: "a gel at 0.30", Given: sheet(activity(0.30, 0.28, 0.34)), Shows: Under},
@@ -93,10 +109,10 @@ var _ = register(Rule{
 			Name:  "a gel at 0.30, everything asked for",
 			All:   true,
 			Given: sheet(activity(0.30, 0.28, 0.34), figure("water.reserve", 5.8, 5.1, 6.4)),
-			Want: "W01/0.60 advice, holds: Water activity 0.30 (0.28–0.34) is below 0.60 with its whole band, room for 5.8 (5.1–6.4) g of water per 100 g: lowest activity at which growth has been reported.\n  at: figures/water.activity\n" +
-				"W01/0.70 advice, holds: Water activity 0.30 (0.28–0.34) is below 0.70 with its whole band: most xerophiles stop.\n  at: figures/water.activity\n" +
-				"W01/0.75 advice, holds: Water activity 0.30 (0.28–0.34) is below 0.75 with its whole band: the ISO 29621 criterion, one factor among several.\n  at: figures/water.activity\n" +
-				"W01/0.80 advice, holds: Water activity 0.30 (0.28–0.34) is below 0.80 with its whole band: most moulds stop.\n  at: figures/water.activity\n",
+			Want: "W01/0.60 advice, holds: Water activity 0.30 (0.28–0.34) is below 0.60 (lowest activity at which growth has been reported) with its whole band, room for 5.8 (5.1–6.4) g of water per 100 g.\n  at: figures/water.activity\n" +
+				"W01/0.70 advice, holds: Water activity 0.30 (0.28–0.34) is below 0.70 (most xerophiles stop) with its whole band.\n  at: figures/water.activity\n" +
+				"W01/0.75 advice, holds: Water activity 0.30 (0.28–0.34) is below 0.75 (the ISO 29621 criterion, one factor among several) with its whole band.\n  at: figures/water.activity\n" +
+				"W01/0.80 advice, holds: Water activity 0.30 (0.28–0.34) is below 0.80 (most moulds stop) with its whole band.\n  at: figures/water.activity\n",
 		},
 		{
 			Name:  "a balm, everything asked for",
@@ -133,7 +149,10 @@ func growthLimit(s *Subject, r *Report, f *work.Figure, c refdata.Criterion) {
 	switch answer {
 	case work.Above:
 		n.Say = "above"
-		if room != nil {
+		switch {
+		case s.HasRole("preservative") && s.Water() >= wetFrom && !s.Formula.Claimed("low-water"):
+			n.Say = "above-preserved" // nobody means to dry a lotion
+		case room != nil:
 			n.Say, n.Args["by"] = "above-by", bandOf(room).turned()
 		}
 		r.Broken(n)

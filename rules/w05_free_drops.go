@@ -32,6 +32,11 @@ var _ = register(Rule{
 			Help:  "keep water out until it is measured",
 			Needs: "the water a weighed sample dissolves after a week over water at {temperature:0} °C, by drying or Karl Fischer",
 		},
+		"maybe-already": {
+			Text:  "Oil surrounds everything. Whether it already holds more water than the oils dissolve cannot be told: {dissolved} g of {capacity} g per 100 g; what is too much stays as free drops at activity 1.",
+			Help:  "dry what brings the water, the grains before the oils, and keep water out until it is measured",
+			Needs: "the water of the raw material that brings most of it, by drying",
+		},
 		"already": {
 			Text: "Oil surrounds everything and holds {by} g more water per 100 g than the oils dissolve ({dissolved} g of {capacity} g): free drops at activity 1 are to be expected.",
 			Help: "dry the powders and waxes, or leave out what brings the water",
@@ -48,6 +53,10 @@ var _ = register(Rule{
 			n.Say = "already"
 			n.Args["by"], n.Args["dissolved"], n.Args["capacity"] = bandOf(room).turned(), bandOf(dissolved), bandOf(capacity)
 			r.Broken(n)
+		case room.Against(0) == work.CannotTell && room.Low <= -hiddenWorthSaying && dissolved != nil && capacity != nil:
+			n.Say, n.Level = "maybe-already", levigate.Advice
+			n.Args["dissolved"], n.Args["capacity"] = bandOf(dissolved), bandOf(capacity)
+			r.CannotTell(n)
 		case room.Against(wetFingerRoom) == work.Below:
 			n.Say, n.Level = "small", levigate.Advice
 			n.Args["room"] = bandOf(room)
@@ -73,6 +82,23 @@ var _ = register(Rule{
 				figure("water.oil-room", -1.01, -1.26, -0.64)),
 			Want: "W05 warn: Oil surrounds everything and holds 1.0 (0.6–1.3) g more water per 100 g than the oils dissolve (1.3 (1.1–1.5) g of 0.29 (0.14–0.59) g): free drops at activity 1 are to be expected.\n" +
 				"  help: dry the powders and waxes, or leave out what brings the water\n" +
+				"  at: figures/water.oil-room\n",
+		},
+		{
+			Name:  "hardly any room, or none",
+			Given: sheet(oily(), figure("water.oil-room", 0.01, -0.01, 0.06)),
+			Want: "W05 advice: Oil surrounds everything, and the oils have room for 0.01 (−0.01 to 0.06) g of water per 100 g. A wet finger brings 0.02 to 0.1 g, which may stay as a free drop at activity 1.\n" +
+				"  help: keep water out: a pack no finger goes into, dry tins and tools, lids on when cold\n" +
+				"  at: figures/water.oil-room\n",
+		},
+		{
+			Name: "a scrub of sea salt nobody weighed dry",
+			Given: sheet(oily(), figure("water.oil-dissolved", 0.02, 0.01, 1.70), figure("water.oil-capacity", 0.06, 0.03, 0.11),
+				figure("water.oil-room", 0.04, -1.6, 0.5)),
+			Want: "W05 advice, cannot tell: Oil surrounds everything. Whether it already holds more water than the oils dissolve cannot be told: " +
+				"0.02 (0.01–1.70) g of 0.06 (0.03–0.11) g per 100 g; what is too much stays as free drops at activity 1.\n" +
+				"  help: dry what brings the water, the grains before the oils, and keep water out until it is measured\n" +
+				"  needs: the water of the raw material that brings most of it, by drying\n" +
 				"  at: figures/water.oil-room\n",
 		},
 		{

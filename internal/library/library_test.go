@@ -252,7 +252,10 @@ var exampleLine = regexp.MustCompile(`^\s*- \{phase: \w+, material: "?(.*?)"?, (
 
 // What the filling line of each example comes to, by the page it was worked
 // out on.
-var fills = map[string]string{"HP-01": "47.5", "CM-03": "14.7", "BL-02": "66.59", "CB-01": "32", "NG-09": "62.8"}
+var fills = map[string]string{
+	"HP-01": "47.5", "CM-03": "14.7", "BL-02": "66.59", "CB-01": "32", "NG-09": "62.8",
+	"PL-04": "72.05", "HW-05": "59.2", "TS-06": "25", "TB-07": "35.4", "DM-08": "35.3", "FM-10": "40.5", "NO-11": "45.7",
+}
 
 // Every line of the example formulas is a raw material on file, and the
 // percentages leave the filling line what it should be.
