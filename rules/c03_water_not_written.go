@@ -51,9 +51,12 @@ var _ = register(Rule{
 		var written float64
 		n := 0
 		for i, m := range s.Materials() {
-			if isPlainWater(m) {
+			switch {
+			case isPlainWater(m):
 				written += s.Grams(i)
-			} else if m.Water.Typical > 0 {
+			case s.inCrystals(m):
+				held -= s.Grams(i) * m.Water.Typical / 100
+			case m.Water.Typical > 0:
 				n++
 			}
 		}
@@ -102,6 +105,14 @@ var _ = register(Rule{
 				"  at: lines/0\n",
 			Shows: On,
 		},
+		{
+			Name: "the water of Epsom salt stays in its crystals while nothing pours over them",
+			Given: sheet(oily(), oil("44", "Safflower oil"), line("55", "Epsom salt", of("Magnesium Sulfate", 100), kind(levigate.Solute), form(levigate.Crystals), water(51)),
+				line("1", "Starch", water(12))),
+			Want: "C03 advice: You wrote 0.00 g of water; 100 g hold 0.12 g. Starch (0.12 g) brings water that the sheet does not call water.\n" +
+				"  help: count with 0.12 g, or dry the material and enter a reading of its water\n" +
+				"  at: lines/2\n",
+		},
 		{Name: "a trace in the glycerin of a lotion", Given: sheet(aqua("67"), line("33", "Glycerin", water(0.5))), Shows: Under},
 		{
 			Name:  "a hydrosol cannot be dried",
@@ -144,6 +155,16 @@ func dries(m *levigate.Material) bool {
 	return m.Form != levigate.Liquid && m.Form != levigate.Crystals
 }
 
+// builtIn is the water above which crystals have it built in, % of the raw
+// material: nobody ships salt that damp.
+const builtIn = 4.0
+
+// inCrystals reports whether a raw material's water is that of its crystals and
+// stays there: nothing pours here that could dissolve them.
+func (s *Subject) inCrystals(m *levigate.Material) bool {
+	return s.Continuous != levigate.PolarContinuous && m.Water.Typical >= builtIn && (m.Form == levigate.Crystals || m.Form == levigate.Grains) && mostlySolute(m)
+}
+
 // isPlainWater reports whether a raw material is water and written as such.
 func isPlainWater(m *levigate.Material) bool {
 	for _, s := range m.Declared {
@@ -157,7 +178,7 @@ func isPlainWater(m *levigate.Material) bool {
 // contributors lists what brings hidden water, most first, with the lines.
 func contributors(s *Subject) (parts []Part, lines []int) {
 	for i, m := range s.Materials() {
-		if m.Water.Typical > 0 && !isPlainWater(m) {
+		if m.Water.Typical > 0 && !isPlainWater(m) && !s.inCrystals(m) {
 			lines = append(lines, i)
 		}
 	}

@@ -161,7 +161,8 @@ func (s *Subject) dissolving() []dissolved {
 		for j := range m.Declared {
 			share := &m.Declared[j]
 			x := share.Substance
-			g := s.Grams(i) * share.Percent.Typical / 100
+			// Solubilities are of the salt without the water of its crystals.
+			g := s.Grams(i) * share.Percent.Typical / 100 * (100 - m.Water.Typical) / 100
 			if x == nil || x.Kind != levigate.Solute || g == 0 {
 				continue
 			}

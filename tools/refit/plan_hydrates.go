@@ -13,7 +13,6 @@ var hydrates = []plan{
 	hydrate("sodium carbonate", 105.988, 3, 2.31, 0),
 	hydrate("sodium sulfate", 142.036, 3, 2.95, 0),
 	hydrate("sodium bicarbonate", 84.006, 2, 2.11, 0),
-	hydrate("zinc sulfate", 161.436, 2, 0, 2.5),
 }
 
 func hydrate(name string, molarMass, ions, size, start float64) plan {

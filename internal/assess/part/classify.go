@@ -13,12 +13,13 @@ const (
 	Grains
 )
 
-// Slot says which volume the line fills.
-func (l *Line) Slot() Slot {
+// Slot says which volume the line fills. Where nothing pours that could
+// dissolve them, salt and sugar are grains too.
+func (s *Sheet) Slot(l *Line) Slot {
 	switch {
 	case l.Kind == levigate.Oil:
 		return OilSlot
-	case l.Kind == levigate.Powder && l.Sits == levigate.Grain, l.Sits == levigate.Grain:
+	case l.Sits == levigate.Grain, l.Kind == levigate.Solute && l.Solid && s.Continuous != levigate.PolarContinuous:
 		return Grains
 	case l.Kind == levigate.Powder:
 		return FinePowder
@@ -33,7 +34,7 @@ const leastPolar = 0.03
 
 // Classify says which liquid is continuous.
 func (s *Sheet) Classify() levigate.Continuous {
-	var polar, oil float64
+	var poured, solid, oil float64
 	for i := range s.Lines {
 		l := &s.Lines[i]
 		if l.Opened == nil {
@@ -43,16 +44,23 @@ func (s *Sheet) Classify() levigate.Continuous {
 		if d == 0 {
 			d = 1
 		}
-		switch l.Slot() {
-		case Polar:
-			// A surfactant or gum alone is no liquid: only what brings water or
-			// solutes makes a polar phase.
-			if l.Kind == levigate.Solute {
-				polar += l.Grams / d
-			}
-		case OilSlot:
-			oil += l.Grams / d
+		volume := l.Grams / d
+		// A surfactant or gum alone is no liquid: only what brings water or solutes
+		// makes a polar phase, and what arrives dry only in what is poured.
+		switch {
+		case l.Kind == levigate.Oil:
+			oil += volume
+		case l.Sits == levigate.Grain:
+		case l.Kind == levigate.Solute && l.Solid:
+			solid += volume
+		case l.Kind == levigate.Solute:
+			oil += volume * l.OilInside
+			poured += volume * (1 - l.OilInside)
 		}
+	}
+	polar := poured
+	if poured > 0 {
+		polar += solid
 	}
 	switch {
 	case polar+oil == 0:

@@ -1,6 +1,7 @@
 package part
 
 import (
+	"slices"
 	"sync"
 
 	"levigate"
@@ -19,6 +20,12 @@ type Opened struct {
 	Shares   []work.Cause     // one a dry share that has a range
 	ShareOf  []int            // the dry share each of Shares moves
 	Kind     levigate.Kind    // what it is by volume: polar liquid counts as solute
+	// OilInside is the share of its volume that is oil held in a polar liquid: a
+	// ready gel base brings drops, not liquid to feed them into.
+	OilInside float64
+	// Solid says that what would be polar liquid arrives as dry crystals or
+	// powder: salt in oil makes no polar liquid until something dissolves it.
+	Solid bool
 }
 
 var opened sync.Map // *levigate.Material -> *Opened
@@ -69,8 +76,58 @@ func open(m *levigate.Material) *Opened {
 		}
 	}
 	o.Kind = kindOf(m, o.Dry)
+	if o.Kind == levigate.Solute {
+		o.OilInside = oilInside(m, o.Dry)
+	}
+	o.Solid = solid(m, o.Dry)
 	return o
 }
+
+// oilInside is the share of a raw material's volume that is oil, from the
+// densities on file of its parts.
+func oilInside(m *levigate.Material, dry []levigate.Share) float64 {
+	oil, all := 0.0, m.Water.Typical/plainWater
+	for _, s := range dry {
+		d := plainWater
+		if s.Substance != nil && s.Substance.Density.Typical > 0 {
+			d = s.Substance.Density.Typical
+		}
+		volume := s.Percent.Typical * (100 - m.Water.Typical) / 100 / d
+		all += volume
+		if KindOf(s.Substance) == levigate.Oil {
+			oil += volume
+		}
+	}
+	if all == 0 || oil < leastInside*all {
+		return 0
+	}
+	return oil / all
+}
+
+// plainWater is a density near enough for what has none on file, g/mL.
+const plainWater = 1.0
+
+// leastInside is the share of oil below which it is dissolved or a trace.
+const leastInside = 0.05
+
+// solid reports whether a raw material's solutes arrive as dry solids.
+func solid(m *levigate.Material, dry []levigate.Share) bool {
+	if m.Dissolved {
+		return false
+	}
+	if m.Origin == levigate.OfFormula {
+		// A file does not say how its raw materials arrive: what crystallises and
+		// is all but dry comes as crystals.
+		return m.Water.Typical < Dampest && len(dry) > 0 && !slices.ContainsFunc(dry, func(s levigate.Share) bool {
+			return s.Substance == nil || s.Substance.Isotherm == nil || s.Substance.Isotherm.Saturation == 0
+		})
+	}
+	return m.Form == levigate.Crystals || m.Form == levigate.Grains || m.Form == levigate.FinePow
+}
+
+// Dampest is the water at which a raw material of solutes is a solution and no
+// longer crystals, %. Hydrates reach 9; the strongest syrups hold 15.
+const Dampest = 12
 
 // gradeOf turns how a field is known into an evidence grade, never better
 // than the material's own.

@@ -67,8 +67,12 @@ func record(rec *work.Recorder, s *part.Sheet, v fractions) {
 		if l.Grams == 0 {
 			continue
 		}
+		counts := names[s.Slot(l)]
+		if l.OilInside > 0 {
+			counts += ", " + quantity.Fixed(100*l.OilInside, 0) + " % of it oil"
+		}
 		t.Rows = append(t.Rows, []string{part.Number(l.Index), l.Material.Name, quantity.Fixed(l.Grams, 2), quantity.Fixed(l.Density.Mid, 3),
-			quantity.Fixed(structure.Volume(l.Grams, l.Density.Mid), 3), names[l.Slot()]})
+			quantity.Fixed(structure.Volume(l.Grams, l.Density.Mid), 3), counts})
 	}
 	t.Foot = []string{"", "total", "100", "", quantity.Fixed(v.total(), 3), ""}
 	rec.Show("volumes", &t)

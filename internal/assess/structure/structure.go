@@ -46,8 +46,8 @@ func (v fractions) grains() float64 { return structure.GrainFraction(v.grain, v.
 
 // add puts a volume of a line where it counts. Crystals that stay undissolved
 // are grains, and are added apart.
-func (v *fractions) add(l *part.Line, ml float64) {
-	switch l.Slot() {
+func (v *fractions) add(s *part.Sheet, l *part.Line, ml float64) {
+	switch s.Slot(l) {
 	case part.OilSlot:
 		v.oil += ml
 	case part.Grains:
@@ -62,7 +62,8 @@ func (v *fractions) add(l *part.Line, ml float64) {
 			v.powder += ml
 		}
 	default:
-		v.polar += ml
+		v.oil += ml * l.OilInside
+		v.polar += ml * (1 - l.OilInside)
 	}
 }
 
@@ -102,7 +103,7 @@ func volumes(s *part.Sheet) fractions {
 	var v fractions
 	for i := range s.Lines {
 		if l := &s.Lines[i]; l.Opened != nil && l.Density.Mid > 0 {
-			v.add(l, structure.Volume(l.Grams-l.Undissolved, l.Density.Mid))
+			v.add(s, l, structure.Volume(l.Grams-l.Undissolved, l.Density.Mid))
 			v.grain += structure.Volume(l.Undissolved, l.Density.Mid)
 		}
 	}
@@ -122,8 +123,8 @@ func each(s *part.Sheet, v fractions, of func(fractions) float64) (moves []work.
 		}
 		if l.Density.Low < l.Density.High {
 			low, high := v, v
-			low.add(l, structure.Volume(l.Grams, l.Density.Low)-structure.Volume(l.Grams, l.Density.Mid))
-			high.add(l, structure.Volume(l.Grams, l.Density.High)-structure.Volume(l.Grams, l.Density.Mid))
+			low.add(s, l, structure.Volume(l.Grams, l.Density.Low)-structure.Volume(l.Grams, l.Density.Mid))
+			high.add(s, l, structure.Volume(l.Grams, l.Density.High)-structure.Volume(l.Grams, l.Density.Mid))
 			moves = part.Move(moves, work.Move{Cause: l.Density, Low: of(low) - mid, High: of(high) - mid})
 		}
 		if l.Grams >= 1 {

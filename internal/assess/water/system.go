@@ -193,14 +193,10 @@ func crystal(m *levigate.Material, iso *levigate.Isotherm) bool {
 	if m.Origin == levigate.OfFormula {
 		// A file does not say how its raw materials arrive: a solution holds
 		// water, crystals next to none.
-		return m.Water.Typical < dampest
+		return m.Water.Typical < part.Dampest
 	}
 	return m.Form == levigate.Crystals || m.Form == levigate.Grains || m.Origin == levigate.Pure
 }
-
-// dampest is the water at which a raw material of solutes is a solution and no
-// longer crystals, %. Hydrates reach 9; the strongest syrups hold 15.
-const dampest = 12
 
 func (y *system) resolve(given *levigate.Isotherm) *levigate.Isotherm {
 	if given == nil {
