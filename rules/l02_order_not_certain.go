@@ -20,7 +20,7 @@ var _ = register(Rule{
 	Sources:  []cite.Ref{{Key: "levigate-judgement"}},
 	Messages: map[string]Message{
 		"overlap": {
-			Text:  "The order of {names} in the ingredient list cannot be told: their shares overlap within the ranges of their raw materials.",
+			Text:  "The order of {names} in the ingredient list cannot be told: within the ranges of their raw materials their shares overlap or cross 1 %.",
 			Help:  "the list is drafted from the typical shares",
 			Needs: "the composition of the lots from the supplier, with narrower ranges",
 		},
@@ -57,7 +57,7 @@ var _ = register(Rule{
 				onLabel("us", "Cetearyl Alcohol", 22, "Cetearyl Alcohol", 1), doubted(16, 28),
 				onLabel("us", "Ceteareth-20", 18, "Ceteareth-20", 1), doubted(12, 24)),
 			Want: "L02 advice, cannot tell: The order of Cetearyl Alcohol and Ceteareth-20 in the ingredient list cannot be told: " +
-				"their shares overlap within the ranges of their raw materials.\n" +
+				"within the ranges of their raw materials their shares overlap or cross 1 %.\n" +
 				"  help: the list is drafted from the typical shares\n" +
 				"  needs: the composition of the lots from the supplier, with narrower ranges\n" +
 				"  at: lines/1\n",

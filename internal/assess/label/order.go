@@ -19,7 +19,8 @@ func ties(list levigate.Ingredients) {
 }
 
 // doubts marks the places whose order may turn within their ranges: a later one
-// that may have more than an earlier one, and enough for its order to count.
+// that may have more than an earlier one, and enough for its order to count; and
+// a free one that may have enough for it.
 // Colourants are left out, since their order is free. One pass from each side:
 // the least an earlier place may have, the most a later one may.
 func doubts(list levigate.Ingredients) {
@@ -29,7 +30,8 @@ func doubts(list levigate.Ingredients) {
 		if in.Colourant {
 			break
 		}
-		if !belowOne(in.Market, in.Percent.High) && onGrid(in.Percent.High) > least {
+		// It may have to stand before another; or its order, said to be free, may count.
+		if !belowOne(in.Market, in.Percent.High) && (onGrid(in.Percent.High) > least || in.Below1) {
 			in.Uncertain = true
 		}
 		least = math.Min(least, onGrid(in.Percent.Low))

@@ -169,6 +169,7 @@ func orderFaults(list levigate.Ingredients, sums [][3]big.Rat, i int, say func(s
 			doubt = true
 		}
 	}
+	doubt = doubt || !in.Colourant && free(in.Market, &sums[i][0]) && !free(in.Market, &sums[i][2])
 	if in.Uncertain != doubt {
 		say("%v: uncertain %v, pair by pair %v", in.INCI, in.Uncertain, doubt)
 	}
