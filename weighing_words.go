@@ -155,9 +155,11 @@ func (l *WeighingList) settle(w *Weighing) string {
 			l.Shown(m.Active, m.Balance), l.Shown(m.Diluent, m.Balance), m.Name, m.In+1, m.Parts, l.Shown(m.Take, m.Balance),
 			quantity.Significant(100*m.Uncertainty, 2), m.Name, l.Shown(m.Left, m.Balance))
 	} else {
-		said += " No other line is known to take it up evenly."
+		said += " No pre-mix with another line was found that keeps the tolerance."
 	}
-	if !w.SmallestBatch.IsZero() {
+	if w.SmallestBatch.IsZero() {
+		said += " No batch helps on the balances at hand: take a finer one, or allow more and write down why."
+	} else {
 		said += fmt.Sprintf(" It can be weighed directly from a batch of %s g, or on a finer balance.", w.SmallestBatch)
 	}
 	return said

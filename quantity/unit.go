@@ -87,6 +87,9 @@ func ParseIn(text string, want Unit) (float64, error) {
 	if !ok && unit == string(want) {
 		s, ok = w, true
 	}
+	if !ok && strings.HasPrefix(unit, ",") {
+		return 0, fmt.Errorf("%s has a comma; write a point before the decimals and no mark between thousands", text)
+	}
 	if !ok {
 		return 0, fmt.Errorf("unit %q is not known; write it in %s", unit, want)
 	}

@@ -80,7 +80,7 @@ func judgePreservatives(s *Subject, r *Report) {
 // judgeEntry compares one entry's sum with the rows the product comes under.
 func judgeEntry(s *Subject, r *Report, entry []refdata.PreservativeLimit, sum levigate.Range) {
 	e := &entry[0]
-	uses := usesOf(s.Formula.Product)
+	uses := UsesOf(s.Formula.Product)
 	rows := rowsFor(entry, uses)
 	low, high := math.Inf(1), math.Inf(-1)
 	for _, row := range rows {
@@ -169,7 +169,7 @@ func listed(s *Subject, x *preservativeIndex, row bool) []string {
 	for i := range s.Composition.Contained {
 		c := &s.Composition.Contained[i]
 		n, known := x.of[c.INCI]
-		has := known && len(rowsFor(x.entries[n], usesOf(s.Formula.Product))) > 0
+		has := known && len(rowsFor(x.entries[n], UsesOf(s.Formula.Product))) > 0
 		if has == row && (known || c.Substance.Is("preservative")) {
 			out = append(out, c.INCI)
 		}

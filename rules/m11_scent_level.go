@@ -29,7 +29,7 @@ var _ = register(Rule{
 	Check: func(s *Subject, r *Report) {
 		p := s.Formula.Product
 		if slices.Contains([]string{"perfume", "eau-de-toilette", "aftershave", "deodorant", "deodorant-spray"}, p) ||
-			!slices.Equal(usesOf(p), []string{leaveOn}) {
+			!slices.Equal(UsesOf(p), []string{leaveOn}) {
 			return
 		}
 		scents := amounts(s, "essential-oil")

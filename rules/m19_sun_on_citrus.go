@@ -30,7 +30,7 @@ var _ = register(Rule{
 	},
 	Check: func(s *Subject, r *Report) {
 		found := amounts(s, "phototoxic")
-		uses := usesOf(s.Formula.Product)
+		uses := UsesOf(s.Formula.Product)
 		if grams(found) == 0 || !slices.Contains(uses, leaveOn) {
 			return
 		}

@@ -48,7 +48,7 @@ var _ = register(Rule{
 			n.Say = "no-oil"
 			r.Broken(n)
 		case s.Continuous == levigate.OilContinuous && p.polarGrams() < traceOf && s.declared(levigate.Powder) < wetsPowder &&
-			slices.Equal(usesOf(s.Formula.Product), []string{leaveOn}):
+			slices.Equal(UsesOf(s.Formula.Product), []string{leaveOn}):
 			n.Say = "no-polar"
 			r.Broken(n)
 		}

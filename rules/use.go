@@ -7,10 +7,10 @@ const (
 	oral     = "oral"
 )
 
-// usesOf says what a product kind counts as. A make-up remover is rinsed off by
+// UsesOf says what a product kind counts as. A make-up remover is rinsed off by
 // some and left on by others, and a sheet that names no kind may be either: both
 // then count, and where they differ the answer is cannot tell.
-func usesOf(product string) []string {
+func UsesOf(product string) []string {
 	uses, known := uses[product]
 	if !known {
 		return either
@@ -46,9 +46,9 @@ func (s *Subject) barred(notIn []string) string {
 			return "sprays"
 		case where == "inhaled" && (f.Use.Spray || f.Product == "deodorant-spray"):
 			return "products that may be breathed in"
-		case where == oral && usesOf(f.Product)[0] == oral:
+		case where == oral && UsesOf(f.Product)[0] == oral:
 			return "products for the mouth"
-		case where == leaveOn && usesOf(f.Product)[0] == leaveOn:
+		case where == leaveOn && UsesOf(f.Product)[0] == leaveOn:
 			return "products left on the skin"
 		case where == "under-3" && f.Use.Under3:
 			return "products for children under 3"

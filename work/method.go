@@ -1,6 +1,7 @@
 package work
 
 import (
+	"errors"
 	"fmt"
 	"math"
 	"sort"
@@ -73,6 +74,9 @@ type Method struct {
 	Sources  []cite.Ref
 	Checks   []Check
 	Func     func(in []float64) float64 // equations only
+	// Refuses says in words why inputs that are each within their range make no
+	// sense together; empty when they do. Nil for most.
+	Refuses func(in []float64) string
 }
 
 var methods = map[string]*Method{}
@@ -131,6 +135,11 @@ func (m *Method) Guard(in ...float64) error {
 	for i, s := range m.Symbols {
 		if math.IsNaN(in[i]) || in[i] < s.Min || in[i] > s.Max {
 			return &RangeError{s, in[i]}
+		}
+	}
+	if m.Refuses != nil {
+		if why := m.Refuses(in); why != "" {
+			return errors.New(why)
 		}
 	}
 	return nil

@@ -1,6 +1,8 @@
 package structure
 
 import (
+	"fmt"
+
 	"levigate/cite"
 	"levigate/quantity"
 	"levigate/work"
@@ -38,4 +40,10 @@ var MethodGrainFraction = work.Register(&work.Method{
 		{What: "the walnut polish, worked by hand", In: []float64{5.2, 92.5}, By: work.Independent, From: cite.Ref{Key: "oddmarrow", At: "HP-01"}, Want: 0.056, Tol: 0.0005},
 	},
 	Func: func(in []float64) float64 { return GrainFraction(in[0], in[1]) },
+	Refuses: func(in []float64) string {
+		if in[0] > in[1] {
+			return fmt.Sprintf("the grains are %g mL and everything, grains included, only %g mL", in[0], in[1])
+		}
+		return ""
+	},
 })

@@ -59,5 +59,6 @@ var MethodMinimum = work.Register(&work.Method{
 		floorCheck(0.001, 0.1, 0.82), floorCheck(0.001, 1, 0.082), floorCheck(0.01, 0.1, 8.2), floorCheck(0.01, 0.5, 1.64),
 		floorCheck(0.01, 2, 0.41), floorCheck(0.01, 5, 0.164), floorCheck(0.1, 1, 8.2), floorCheck(0.1, 2, 4.1), floorCheck(1, 1, 82), floorCheck(1, 5, 16.4),
 	},
-	Func: func(in []float64) float64 { return Minimum(in[0], in[1], in[2]) },
+	Func:    func(in []float64) float64 { return Minimum(in[0], in[1], in[2]) },
+	Refuses: func(in []float64) string { return noSpread(in[0], in[1]) },
 })

@@ -1,6 +1,7 @@
 package weighing
 
 import (
+	"fmt"
 	"math"
 
 	"levigate/cite"
@@ -48,4 +49,11 @@ var MethodPremix = work.Register(&work.Method{
 		{What: "a display that shows more coarsely than it repeats", In: []float64{1, 9, 1, 0.01, 0.001}, Want: Premix(1, 9, 1, 0, 0.0041), Tol: 1e-12, By: work.Law},
 	},
 	Func: func(in []float64) float64 { return Premix(in[0], in[1], in[2], in[3], in[4]) },
+	Refuses: func(in []float64) string {
+		const dust = 1e-12 // of sums like 0.1 + 0.2
+		if whole := in[0] + in[1]; in[2] > whole*(1+dust) {
+			return fmt.Sprintf("take is %g g, more than the %g g of pre-mix that there are", in[2], whole)
+		}
+		return noSpread(in[3], in[4])
+	},
 })

@@ -1,6 +1,8 @@
 package weighing
 
 import (
+	"fmt"
+
 	"levigate/cite"
 	"levigate/quantity"
 	"levigate/work"
@@ -34,4 +36,13 @@ var MethodPremixDiluent = work.Register(&work.Method{
 		{What: "a take of what is wanted needs no diluent", In: []float64{2, 0.5, 0.5}, Want: 0, Tol: 1e-12, By: work.Law},
 	},
 	Func: func(in []float64) float64 { return PremixDiluent(in[0], in[1], in[2]) },
+	Refuses: func(in []float64) string {
+		switch active, take, wanted := in[0], in[1], in[2]; {
+		case wanted > take:
+			return fmt.Sprintf("%g g of the active are wanted from %g g of pre-mix, which cannot hold more than itself", wanted, take)
+		case wanted > active:
+			return fmt.Sprintf("%g g of the active are wanted and only %g g go into the pre-mix", wanted, active)
+		}
+		return ""
+	},
 })

@@ -35,5 +35,6 @@ var MethodSmallestBatch = work.Register(&work.Method{
 		{What: "0.05 % on a 1 mg balance to 1 %: minimum 0.200 g", In: []float64{0.05, 0.001, 0.001, 1}, Want: 400, Tol: 1e-9, By: work.Independent},
 		{What: "a formula of one line is its own minimum weight", In: []float64{100, 0.01, 0.01, 2}, Want: Minimum(0.01, 0.01, 2), Tol: 1e-12, By: work.Law},
 	},
-	Func: func(in []float64) float64 { return SmallestBatch(in[0], in[1], in[2], in[3]) },
+	Func:    func(in []float64) float64 { return SmallestBatch(in[0], in[1], in[2], in[3]) },
+	Refuses: func(in []float64) string { return noSpread(in[1], in[2]) },
 })

@@ -10,3 +10,12 @@ const RoundingSpread = 0.41
 // Spread is the standard deviation of one net weighing, g. A balance whose
 // readings agree better than its display can show is still rounded by it.
 func Spread(d, s float64) float64 { return math.Max(s, RoundingSpread*d) }
+
+// noSpread refuses a balance without an error of any kind: its minimum weight
+// would come out as nothing.
+func noSpread(d, s float64) string {
+	if d == 0 && s == 0 {
+		return "d and s are both 0; a balance has a scale interval, or a repeatability from ten weighings"
+	}
+	return ""
+}

@@ -35,5 +35,6 @@ var MethodUncertainty = work.Register(&work.Method{
 		{What: "1900 mg with a sensitivity requirement of 6 mg", In: []float64{1.9, 0, 0.003}, Want: 0.003158, Tol: 5e-7, By: work.Independent, From: cite.Ref{Key: "aliquot-slides", At: "exercise"}},
 		{What: "the minimum weight is off by the tolerance", In: []float64{Minimum(0.01, 0.01, 2), 0.01, 0.01}, Want: 0.02, Tol: 1e-12, By: work.Law},
 	},
-	Func: func(in []float64) float64 { return Uncertainty(in[0], in[1], in[2]) },
+	Func:    func(in []float64) float64 { return Uncertainty(in[0], in[1], in[2]) },
+	Refuses: func(in []float64) string { return noSpread(in[1], in[2]) },
 })

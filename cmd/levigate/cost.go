@@ -26,6 +26,9 @@ func (costCommand) Help() string {
 
 // Run costs one formula and prints it.
 func (c *costCommand) Run(s *session) error {
+	if c.Prices == "-" {
+		return &levigate.Error{Code: levigate.Invalid, Message: "the price list is not read from the standard input", Help: "save it to a file and name that"}
+	}
 	file := program.File{Name: c.File}
 	if c.File == "-" {
 		var err error

@@ -8,6 +8,7 @@ import (
 	"strings"
 	"testing"
 
+	"levigate"
 	"levigate/quantity"
 	"levigate/rules"
 )
@@ -157,5 +158,22 @@ func TestCostWordsAndWidth(t *testing.T) {
 				t.Errorf("%s: too wide: %s", code, line)
 			}
 		}
+	}
+}
+
+// A share is rounded once, from the amounts: 24.0451 is 24.0, not 24.05 and so 24.1.
+func TestShareIsRoundedOnce(t *testing.T) {
+	total := quantity.MustDecimal("1000")
+	p := costingText{Costing: &levigate.Costing{Total: &total}}
+	for cost, want := range map[string]string{"240.451": "24.0", "240.5": "24.1", "0.0004": "0.0", "1000": "100.0"} {
+		if got := p.share(&levigate.CostLine{Cost: quantity.MustDecimal(cost)}); got != want {
+			t.Errorf("%s of 1000 is %s %%, want %s", cost, got, want)
+		}
+	}
+}
+
+func TestPricesFromTheStandardInput(t *testing.T) {
+	if r := started(t, "", "cost", example("HP-01"), "--prices", "-"); r.status != 2 || !strings.Contains(r.err, "not read from the standard input") {
+		t.Errorf("status %d, %s", r.status, r.err)
 	}
 }

@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"io"
+	"math/big"
 	"strings"
 
 	"levigate"
@@ -65,7 +66,7 @@ func (p costingText) lines() {
 		case l.Price != nil:
 			row[5], row[6] = p.money(l.Landed, l.Price.Currency, levigate.CostPlaces), p.money(l.Cost, l.Price.Currency, levigate.CostPlaces)
 			if l.Share != nil {
-				row[7] = quantity.Fixed(l.Share.Float(), 1)
+				row[7] = p.share(l)
 			}
 		case l.Percent.IsZero():
 			row[5] = render.None
@@ -78,6 +79,13 @@ func (p costingText) lines() {
 	}
 	t.Foot = []string{"", "", "Total", quantity.Hundred.Fixed(2), "1000.0", "", total, ""}
 	fmt.Fprintf(p, "%s\n", render.Table(&t, width, "  "))
+}
+
+// share is a line's part of the cost to one place, from the amounts: Share is
+// rounded already, and rounded twice a last digit may come out wrong.
+func (p costingText) share(l *levigate.CostLine) string {
+	part := new(big.Rat).Mul(l.Cost.Exact(), quantity.Hundred.Exact())
+	return quantity.Round(part.Quo(part, p.Total.Exact()), 1).Fixed(1)
 }
 
 func (p costingText) answer() {

@@ -15,6 +15,9 @@ func inkFor(out io.Writer) ink {
 
 // terminal reports whether out is one.
 func terminal(out io.Writer) bool {
+	if h, ok := out.(*heard); ok {
+		out = h.Writer
+	}
 	file, ok := out.(*os.File)
 	if !ok {
 		return false

@@ -49,6 +49,7 @@ func run(ctx context.Context, args []string, in io.Reader, out, errs io.Writer) 
 		fmt.Fprintf(errs, "levigate: %s\n  help: levigate --help lists the commands\n", err)
 		return statusUnread
 	}
-	s := &session{Context: ctx, Program: p, in: in, out: out, err: errs, model: parser}
-	return statusOf(command.Run(s), errs)
+	answer := &heard{Writer: out}
+	s := &session{Context: ctx, Program: p, in: in, out: answer, err: errs, model: parser}
+	return answer.status(statusOf(command.Run(s), errs), errs)
 }

@@ -229,3 +229,12 @@ func TestWriteFileWholeOrNot(t *testing.T) {
 		t.Errorf("%v, %q, %v", err, b, info.Mode())
 	}
 }
+
+// Lines without a phase are summed under a name, not under nothing.
+func TestWeighWithoutPhase(t *testing.T) {
+	const text = "levigate: formula/1\ncode: PH\nname: Half named\nproduct: hand-wash\nlines:\n" +
+		"  - {material: Glycerin, percent: 60}\n  - {phase: A, material: Purified water, qs: true}\n"
+	if r := started(t, text, "weigh", "-", "--batch", "100g"); !strings.Contains(r.out, "By phase: no phase 60.00 g, A 40.00 g.") {
+		t.Error(r.out, r.err)
+	}
+}

@@ -63,7 +63,11 @@ func (p weighingText) lines() {
 	if len(p.Phases) > 1 {
 		var parts []string
 		for _, ph := range p.Phases {
-			parts = append(parts, ph.Phase+" "+ph.Grams.Fixed(most)+" g")
+			name := ph.Phase
+			if name == "" {
+				name = "no phase"
+			}
+			parts = append(parts, name+" "+ph.Grams.Fixed(most)+" g")
 		}
 		fmt.Fprint(p, render.Prose("By phase: "+strings.Join(parts, ", ")+".", width, "  ", "  "))
 	}

@@ -103,3 +103,33 @@ func TestEveryEquationAnswers(t *testing.T) {
 }
 
 func text(v float64) string { return strconv.FormatFloat(v, 'g', -1, 64) }
+
+// Inputs that are each within their range may make no sense together.
+func TestCalcRefusesWhatCannotBe(t *testing.T) {
+	p := New()
+	for line, want := range map[string]string{
+		"weighing.minimum d=0 s=0 tolerance=1":                      "both 0",
+		"weighing.smallest-batch percent=1 d=0 s=0 tolerance=1":     "both 0",
+		"weighing.uncertainty mass=1 d=0 s=0":                       "both 0",
+		"weighing.premix active=1 diluent=9 take=10 d=0 s=0":        "both 0",
+		"weighing.premix active=1 diluent=9 take=10.1 d=0.01 s=0":   "more than the 10 g",
+		"weighing.premix-diluent active=0.12 take=0.125 wanted=0.2": "cannot hold more than itself",
+		"weighing.premix-diluent active=0.12 take=0.5 wanted=0.2":   "only 0.12 g go into",
+		"structure.grain-fraction grains=10 all=9":                  "grains included",
+		"weighing.minimum d=0,01 s=0 tolerance=1":                   "write a point",
+	} {
+		words := strings.Fields(line)
+		if _, err := p.Calc(words[0], words[1:]); levigate.CodeOf(err) != levigate.Invalid || !strings.Contains(err.Error(), want) {
+			t.Errorf("%s: %v", line, err)
+		}
+	}
+	for _, line := range []string{
+		"weighing.premix active=1 diluent=9 take=10 d=0.01 s=0", "weighing.premix active=0.1 diluent=0.2 take=0.3 d=0.01 s=0",
+		"weighing.premix-diluent active=0.5 take=0.5 wanted=0.5", "structure.grain-fraction grains=9 all=9",
+	} {
+		words := strings.Fields(line)
+		if _, err := p.Calc(words[0], words[1:]); err != nil {
+			t.Errorf("%s: %v", line, err)
+		}
+	}
+}

@@ -23,7 +23,10 @@ func MarketName(market string) string { return marketNames[market] }
 // take the place of those the formulas name; without them each formula's own
 // stand.
 func (p *Program) Ingredients(ctx context.Context, files []File, markets []string) ([]Outcome, error) {
-	for _, m := range markets {
+	markets = slices.Clone(markets)
+	for i, m := range markets {
+		m = strings.ToLower(strings.TrimSpace(m))
+		markets[i] = m
 		if !slices.Contains(levigate.Markets, m) {
 			return nil, invalid("market "+quoted(m)+" has no rules for an ingredient list on file", "write one or more of "+strings.Join(levigate.Markets, ", "))
 		}

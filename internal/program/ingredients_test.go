@@ -69,3 +69,12 @@ func TestDraftPromisesNothing(t *testing.T) {
 		}
 	}
 }
+
+// EU is eu: a market is named, not spelled.
+func TestMarketInCapitals(t *testing.T) {
+	markets := []string{"EU", " us"}
+	out, err := New().Ingredients(context.Background(), []File{{Name: "../../examples/HP-01.formula.yaml"}}, markets)
+	if err != nil || len(out[0].Assessment.Ingredients.Of("us")) == 0 || markets[0] != "EU" {
+		t.Error(err, markets)
+	}
+}

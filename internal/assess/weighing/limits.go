@@ -10,18 +10,21 @@ import (
 	"levigate/cite"
 	"levigate/quantity"
 	"levigate/refdata"
+	"levigate/rules"
 )
 
 // keepLimits sees that rounding takes no limited substance over a limit which
 // the formula as written keeps: it rounds the lines that bring it down instead.
 // It judges nothing else. What the formula itself is over is the formula check's
-// to say, and only rows read in their source count.
+// to say, and only rows read in their source count that are about the product's
+// use: the limit of what is left on is none of a shampoo's.
 func keepLimits(f *levigate.Formula, rows []*row, absorbs *row, batch, tolerance *big.Rat) {
 	if len(f.Markets) > 0 && !slices.Contains(f.Markets, "eu") {
 		return // the rows on file are of the EU
 	}
+	uses := rules.UsesOf(f.Product)
 	for _, limit := range refdata.PreservativeLimits() {
-		if limit.From.Mark == cite.Read {
+		if limit.From.Mark == cite.Read && slices.ContainsFunc(limit.Use, func(u string) bool { return slices.Contains(uses, u) }) {
 			l := limited{limit, rows, shares(f, rows, &limit)}
 			l.keep(absorbs, batch, tolerance)
 		}
@@ -77,13 +80,16 @@ func (l *limited) keep(absorbs *row, batch, tolerance *big.Rat) {
 		return
 	}
 	for i, r := range l.rows {
+		r.capped = r.capped || l.shares[i].Sign() > 0
+	}
+	for i, r := range l.rows {
 		if l.sum(planned).Cmp(most) <= 0 {
 			break
 		}
 		if r == absorbs || l.shares[i].Sign() == 0 || r.target.Cmp(r.mass) <= 0 {
 			continue
 		}
-		r.target = floor(r.mass, r.step)
+		r.down(tolerance)
 		absorbs.target = rest(l.rows, absorbs, batch)
 		r.say("rounded down: rounded up it would pass the limit on file of %s", l.words())
 	}

@@ -29,6 +29,9 @@ func List(f *levigate.Formula, batch quantity.Decimal, balances []levigate.Balan
 		r := &row{line: line, mass: of(size, f.Lines[line].Percent)}
 		r.how = choose(scales, r.mass)
 		r.round(within)
+		if r.mass.Sign() > 0 && r.target.Sign() == 0 {
+			r.say("it comes to less than half of %s g, the last place kept here, and is not in the sums", decimal(smallest))
+		}
 		rows = append(rows, r)
 	}
 	absorbs, left := absorb(f, rows, size, within)

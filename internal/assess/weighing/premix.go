@@ -39,7 +39,12 @@ func premix(f *levigate.Formula, rows []*row, small *row, scales []*scale, toler
 // diluted tries one dilution, one part in n, in one host.
 func (r *row) diluted(host *row, n int64, scales []*scale, tolerance *big.Rat) *levigate.Premix {
 	s := r.how.scale
-	take := half(times(r.mass, big.NewRat(n, 1)), s.interval)
+	// Under a limit the mix is rounded so that it never brings more than the formula.
+	thinner, less := half, half
+	if r.capped {
+		thinner, less = ceiling, floor
+	}
+	take := less(times(r.mass, big.NewRat(n, 1)), s.interval)
 	if take.Cmp(s.minimum) < 0 {
 		return nil
 	}
@@ -52,7 +57,7 @@ func (r *row) diluted(host *row, n int64, scales []*scale, tolerance *big.Rat) *
 	for _, active := range aims(s.minimum, s.interval) {
 		// diluent = active · take / wanted − active, as calc/weighing.PremixDiluent.
 		diluent := times(active, take)
-		diluent = half(diluent.Quo(diluent, r.mass).Sub(diluent, active), s.interval)
+		diluent = thinner(diluent.Quo(diluent, r.mass).Sub(diluent, active), s.interval)
 		whole := new(big.Rat).Add(active, diluent)
 		if diluent.Sign() <= 0 || whole.Cmp(take) < 0 || whole.Cmp(s.room) > 0 {
 			continue

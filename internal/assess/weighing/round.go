@@ -18,6 +18,7 @@ type row struct {
 	notes  []string
 
 	limited bool // weighed heavy, it would pass a limit on file
+	capped  bool // brings what a limit on file is about, and the formula keeps it
 }
 
 // free is what pre-mixes have left of a row.
@@ -36,17 +37,36 @@ func (r *row) round(tolerance *big.Rat) {
 	r.step = r.how.interval
 	r.target = half(r.mass, r.step)
 	for r.how.can == levigate.TooLittle && r.step.Cmp(smallest) > 0 {
-		off := new(big.Rat).Sub(r.target, r.mass)
-		most := times(r.mass, tolerance)
-		most.Quo(most, hundred)
-		if off.Abs(off).Cmp(most) <= 0 && r.target.Cmp(r.how.minimum) < 0 {
+		if !r.moved(tolerance) && r.target.Cmp(r.how.minimum) < 0 {
 			return
 		}
-		r.step = new(big.Rat).Quo(r.step, big.NewRat(10, 1))
-		if r.step.Cmp(smallest) < 0 {
-			r.step = smallest
-		}
+		r.refine()
 		r.target = half(r.mass, r.step)
+	}
+}
+
+// down rounds a row down, to a finer step where its own would move a line that
+// can't be weighed anyway by more than the tolerance.
+func (r *row) down(tolerance *big.Rat) {
+	r.target = floor(r.mass, r.step)
+	for r.how.can == levigate.TooLittle && r.step.Cmp(smallest) > 0 && r.moved(tolerance) {
+		r.refine()
+		r.target = floor(r.mass, r.step)
+	}
+}
+
+// moved reports whether rounding takes a row further than the tolerance.
+func (r *row) moved(tolerance *big.Rat) bool {
+	off := new(big.Rat).Sub(r.target, r.mass)
+	most := times(r.mass, tolerance)
+	return off.Abs(off).Cmp(most.Quo(most, hundred)) > 0
+}
+
+// refine takes the next finer step, down to the last place a decimal keeps.
+func (r *row) refine() {
+	r.step = new(big.Rat).Quo(r.step, big.NewRat(10, 1))
+	if r.step.Cmp(smallest) < 0 {
+		r.step = smallest
 	}
 }
 

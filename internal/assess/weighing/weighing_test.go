@@ -3,6 +3,7 @@ package weighing
 import (
 	"fmt"
 	"math"
+	"math/big"
 	"math/rand/v2"
 	"strings"
 	"testing"
@@ -228,6 +229,71 @@ func TestLimitIsKept(t *testing.T) {
 	f.Markets = []string{"us"}
 	if w := list(t, f, "100.7", "2", "0.01 g,2000 g,s=0.001 g").Lines[1]; w.Grams.String() != "1.01" || len(w.Notes) > 0 {
 		t.Errorf("the rows are of the EU: %s g, %q", w.Grams, w.Notes)
+	}
+}
+
+// A pre-mix brings no more of a limited substance than the formula, though its
+// three weighings are rounded; and a line rounded down for a limit is written
+// finely enough to stay within the tolerance.
+func TestPremixKeepsTheLimit(t *testing.T) {
+	lib := library.New(nil)
+	f := &levigate.Formula{Product: "body-lotion", Lines: []levigate.Line{
+		{Phase: "A", Name: "Aqua", QS: true},
+		{Phase: "A", Name: "Phenoxyethanol", Percent: dec("1.0")},
+	}}
+	f.FillUp()
+	if problems := f.Resolve(lib); len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	mixes := 0
+	for batch := 2000; batch < 9000; batch += 37 {
+		l := list(t, f, fmt.Sprintf("%d.%02d", batch/100, batch%100), "2", "0.01 g,2000 g,s=0.01 g")
+		w, whole := l.Lines[1], exact(l.Batch)
+		if g := new(big.Rat).Quo(exact(w.Grams), whole); g.Cmp(big.NewRat(1, 100)) > 0 || g.Cmp(big.NewRat(98, 10000)) < 0 {
+			t.Errorf("batch %s: %s g", l.Batch, w.Grams)
+		}
+		if p := w.Premix; p != nil {
+			mixes++
+			got := times(exact(p.Active), exact(p.Take))
+			got.Quo(got, exact(p.Active.Add(p.Diluent))).Quo(got, whole)
+			if got.Cmp(big.NewRat(1, 100)) > 0 {
+				t.Errorf("batch %s: %s g of %s + %s g bring %s of the batch", l.Batch, p.Take, p.Active, p.Diluent, got.FloatString(6))
+			}
+		}
+	}
+	if mixes < 50 {
+		t.Errorf("only %d pre-mixes: the test has become empty", mixes)
+	}
+}
+
+// 0.50 % of benzoic acid is the limit of what is left on, not of a shampoo.
+func TestLimitOfTheUse(t *testing.T) {
+	lib := library.New(nil)
+	for product, want := range map[string]int{"shampoo": 0, "body-lotion": 1, "make-up-remover": 1} {
+		f := &levigate.Formula{Product: product, Lines: []levigate.Line{
+			{Phase: "A", Name: "Aqua", QS: true},
+			{Phase: "A", Name: "Sodium Benzoate", Percent: dec("0.585")},
+		}}
+		f.FillUp()
+		if problems := f.Resolve(lib); len(problems) > 0 {
+			t.Fatal(problems)
+		}
+		if w := list(t, f, "1000", "2", "0.01 g,2000 g,s=0.01 g").Lines[1]; len(w.Notes) != want {
+			t.Errorf("%s: %q", product, w.Notes)
+		}
+	}
+}
+
+// What no batch brings onto the balances, and what is less than the last place
+// kept, is said, with what to do.
+func TestHopelessLinesAreSaid(t *testing.T) {
+	l := list(t, simple("20"), "500", "2", "1 kg,6 kg")
+	if said := l.Advice(0); !strings.Contains(said, "take a finer one") || strings.Contains(said, "No other line") {
+		t.Error(said)
+	}
+	l = list(t, simple("0.000001"), "1", "2", "0.01 g,2000 g,s=0.01 g")
+	if said := l.Advice(0); !strings.Contains(said, "is not in the sums") {
+		t.Error(said)
 	}
 }
 
