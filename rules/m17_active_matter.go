@@ -18,7 +18,7 @@ var _ = register(Rule{
 	Compares: Exact,
 	Messages: map[string]Message{
 		"brings": {
-			Text: "You wrote {written:1} g of {names}; it brings {active:1} g of active matter and {water:1} g of water.",
+			Text: "In {written:1} g of {names} are {active:1} g of active matter and {water:1} g of water.",
 			Help: "compare like with like: active matter with active matter, and count its water with the rest",
 		},
 	},
@@ -47,18 +47,18 @@ var _ = register(Rule{
 		{
 			Name:  "a hand wash",
 			Given: sheet(aqua("60"), line("30", "Decyl glucoside, 52 %", of("Aqua", 48), of("Decyl Glucoside", 52), water(48), role("cleanser"))),
-			Want: "M17 advice: You wrote 30.0 g of Decyl glucoside, 52 %; it brings 15.6 g of active matter and 14.4 g of water.\n" +
+			Want: "M17 advice: In 30.0 g of Decyl glucoside, 52 % are 15.6 g of active matter and 14.4 g of water.\n" +
 				"  help: compare like with like: active matter with active matter, and count its water with the rest\n" +
 				"  at: lines/1\n", Shows: Over,
 		},
 		{
 			Name:  "one with a fifth of water",
 			Given: sheet(line("10", "Paste", of("Aqua", 20), of("Sodium Laureth Sulfate", 80), water(20), role("cleanser"))),
-			Want: "M17 advice: You wrote 10.0 g of Paste; it brings 8.0 g of active matter and 2.0 g of water.\n" +
+			Want: "M17 advice: In 10.0 g of Paste are 8.0 g of active matter and 2.0 g of water.\n" +
 				"  help: compare like with like: active matter with active matter, and count its water with the rest\n" +
 				"  at: lines/0\n", Shows: On,
 		},
-		{Name: "a cleanser in powder", Given: sheet(line("20", "Isethionate powder", of("Sodium Cocoyl Isethionate", 85), water(2), role("cleanser"))), Shows: Under},
+		{Name: "a cleanser in powder", Given: sheet(line("20", "Isethionate powder", of("Sodium Cocoyl Isethionate", 80), water(19), role("cleanser"))), Shows: Under},
 	},
 })
 

@@ -19,11 +19,11 @@ var _ = register(Rule{
 	Sources:  []cite.Ref{{Key: "recalled"}},
 	Messages: map[string]Message{
 		"stays": {
-			Text: "{percent:2} % of {names} stays on the skin, and with sunlight it burns.",
+			Text: "{percent:2} % of {names} stays on the skin, and in sunlight it may burn.",
 			Help: "take the distilled oil or one without furocoumarins, or hold it against the limit on the supplier's certificate for your kind of product",
 		},
 		"either": {
-			Text:  "{percent:2} % of {names}: left on, it burns with sunlight.",
+			Text:  "{percent:2} % of {names}: left on, it may burn in sunlight.",
 			Help:  "say in the formula whether it is rinsed off; hold it against the limit on the supplier's certificate for your kind of product",
 			Needs: "whether the product stays on the skin",
 		},
@@ -43,10 +43,10 @@ var _ = register(Rule{
 		r.Broken(n)
 	},
 	Examples: []Example{
-		{Name: "bergamot in a hand cream", Given: sheet(product("hand-cream"), aqua("99"), line("0.4", "Bergamot oil", of("Citrus Aurantium Bergamia Fruit Oil", 100, "phototoxic"))), Want: "M19 warn: 0.40 % of Citrus Aurantium Bergamia Fruit Oil stays on the skin, and with sunlight it burns.\n" +
+		{Name: "bergamot in a hand cream", Given: sheet(product("hand-cream"), aqua("99"), line("0.4", "Bergamot oil", of("Citrus Aurantium Bergamia Fruit Oil", 100, "phototoxic"))), Want: "M19 warn: 0.40 % of Citrus Aurantium Bergamia Fruit Oil stays on the skin, and in sunlight it may burn.\n" +
 			"  help: take the distilled oil or one without furocoumarins, or hold it against the limit on the supplier's certificate for your kind of product\n" +
 			"  at: lines/1\n"},
-		{Name: "in a make-up remover", Given: sheet(product("make-up-remover"), oily(), line("0.4", "Lime oil", of("Citrus Aurantifolia Oil", 100, "phototoxic"))), Want: "M19 warn, cannot tell: 0.40 % of Citrus Aurantifolia Oil: left on, it burns with sunlight.\n" +
+		{Name: "in a make-up remover", Given: sheet(product("make-up-remover"), oily(), line("0.4", "Lime oil", of("Citrus Aurantifolia Oil", 100, "phototoxic"))), Want: "M19 warn, cannot tell: 0.40 % of Citrus Aurantifolia Oil: left on, it may burn in sunlight.\n" +
 			"  help: say in the formula whether it is rinsed off; hold it against the limit on the supplier's certificate for your kind of product\n" +
 			"  needs: whether the product stays on the skin\n" +
 			"  at: lines/0\n"},

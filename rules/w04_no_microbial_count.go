@@ -13,8 +13,8 @@ const countFrom = 0.5 // %
 var _ = register(Rule{
 	ID:    "W04",
 	Name:  "no-microbial-count",
-	Title: "Natural powders or gums without a microbial count",
-	Why: "Clays, starches, ground shells and gums carry microbes and their spores. Low water activity stops growth and does not kill: " +
+	Title: "Natural powders, gums or honey without a microbial count",
+	Why: "Clays, starches, ground shells, gums and honey carry microbes and their spores. Low water activity stops growth and does not kill: " +
 		"what came in alive is still there when the product meets water. Nor is a preservative there to clean up a raw material.",
 	Since:    "0.1",
 	Severity: levigate.Warn,
@@ -64,6 +64,13 @@ var _ = register(Rule{
 				"  help: ask the supplier for the total count and for yeasts and moulds of this lot, or have it counted\n" +
 				"  at: lines/0\n",
 			Shows: On,
+		},
+		{
+			Name:  "honey",
+			Given: sheet(line("12", "Honey, runny", of("Mel", 100, "honey", "bioburden"))),
+			Want: "W04 warn: Nobody measured the microbes that Honey, runny (12.0 %) brings in. Dry is not clean: spores wait, and low water activity does not kill.\n" +
+				"  help: ask the supplier for the total count and for yeasts and moulds of this lot, or have it counted\n" +
+				"  at: lines/0\n",
 		},
 		{Name: "the gum of a lotion", Given: sheet(line("0.3", "Xanthan gum", is("gum"))), Shows: Under},
 		{

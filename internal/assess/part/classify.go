@@ -31,9 +31,15 @@ func (l *Line) Slot() Slot {
 // this project.
 const leastPolar = 0.03
 
+// leastLiquid is the share of the volume below which liquids only bind a dry
+// mix: a scented bath salt is no oil, a pressed powder no paste. Grains thrown
+// together leave about a third of the volume between them; with a quarter there
+// is air in the gaps. A judgement of this project.
+const leastLiquid = 0.25
+
 // Classify says which liquid is continuous.
 func (s *Sheet) Classify() levigate.Continuous {
-	var polar, oil float64
+	var polar, poured, oil, solid float64
 	for i := range s.Lines {
 		l := &s.Lines[i]
 		if l.Opened == nil {
@@ -49,16 +55,36 @@ func (s *Sheet) Classify() levigate.Continuous {
 			// solutes makes a polar phase.
 			if l.Kind == levigate.Solute {
 				polar += l.Grams / d
+				if l.dry() {
+					solid += l.Grams / d
+				} else {
+					poured += l.Grams / d
+				}
 			}
 		case OilSlot:
 			oil += l.Grams / d
+		default:
+			solid += l.Grams / d
 		}
 	}
+	if poured == 0 {
+		polar = 0 // crystals that nothing is there to dissolve
+	}
 	switch {
-	case polar+oil == 0:
+	case polar+oil == 0, poured+oil < leastLiquid*(poured+oil+solid):
 		return levigate.NoLiquid
 	case polar < leastPolar*(polar+oil):
 		return levigate.OilContinuous
 	}
 	return levigate.PolarContinuous
+}
+
+// dry reports whether a line is poured as crystals or powder. Water in crystals
+// is no liquid.
+func (l *Line) dry() bool {
+	switch l.Material.Form {
+	case levigate.Crystals, levigate.FinePow, levigate.Grains:
+		return true
+	}
+	return false
 }
