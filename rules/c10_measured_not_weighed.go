@@ -12,7 +12,7 @@ import (
 var _ = register(Rule{
 	ID:    "C10",
 	Name:  "measured-not-weighed",
-	Title: "Drops, spoons, cups or ounces in the text",
+	Title: "Drops, spoons, cups, millilitres or ounces in the text",
 	Why: "A drop weighs what the dropper and the liquid make of it: 20 to 40 go to a millilitre, so ten drops in 30 g are 0.8 to 1.7 %. " +
 		"A spoon of clay weighs twice as much pressed as sifted. An ounce is a weight or a volume. None of them can be repeated, scaled or held against a limit.",
 	Since:    "0.1",
@@ -26,6 +26,10 @@ var _ = register(Rule{
 		"spooned": {
 			Text: "The text measures by the spoon or the cup: {measures}.",
 			Help: "weigh it and write grams; a level spoon of a powder changes with how it lies",
+		},
+		"volumes": {
+			Text: "The text measures by volume: {measures}. A millilitre of glycerin weighs 1.26 g, one of oil about 0.92 g.",
+			Help: "weigh it and write grams",
 		},
 		"ounces": {
 			Text: "The text says {measures}: an ounce is 28.35 g by weight and about 30 ml by volume.",
@@ -45,6 +49,8 @@ var _ = register(Rule{
 					say = "counted"
 				case strings.Contains(unit, "oz"), strings.Contains(unit, "ounce"):
 					say = "ounces"
+				case strings.HasPrefix(unit, "ml"), strings.Contains(unit, "lit"):
+					say = "volumes"
 				}
 				if amount := strings.ToLower(m[1] + " " + m[2]); !slices.Contains(found[say], amount) {
 					found[say] = append(found[say], amount)
@@ -55,7 +61,7 @@ var _ = register(Rule{
 		for i := range s.Formula.Making {
 			look(s.Formula.Making[i].Text)
 		}
-		for _, say := range []string{"counted", "spooned", "ounces"} {
+		for _, say := range []string{"counted", "spooned", "volumes", "ounces"} {
 			if len(found[say]) > 0 {
 				r.Broken(Note{Say: say, Row: say, Args: Args{"measures": found[say]}})
 			}
@@ -78,12 +84,18 @@ var _ = register(Rule{
 			Given: sheet(line("100", "Glycerin"), notes("Filled into 2 oz jars; declared 50 ml. The 2 cups are tared first."),
 				making("", "Feed the oil in drop by drop; look for free drops under the lens.")),
 		},
+		{
+			Name:  "poured from a measuring glass",
+			Given: sheet(line("100", "Glycerin"), making("", "Add 5 ml of lactic acid and ½ litre of water; fill 50 ml tubes.")),
+			Want: "C10/volumes advice: The text measures by volume: 5 ml of and ½ litre of. A millilitre of glycerin weighs 1.26 g, one of oil about 0.92 g.\n" +
+				"  help: weigh it and write grams\n",
+		},
 		{Name: "nothing written", Given: sheet(line("100", "Glycerin"))},
 	},
 })
 
 var measures = regexp.MustCompile(`(?i)(\d+(?:[.,/]\d+)?|[½¼¾⅓⅔]|\b(?:half an?|an?|a few|one|two|three|four|five|six|eight|ten|twelve|fifteen|twenty|thirty))\s*` +
-	`(drops|drop of|dash of|pinch of|pinches|(?:tea|table)?spoonfuls?|teaspoons?|tablespoons?|tsps?|tbsps?|cups? of|fl\.? ?oz|fluid ounces?|oz|ounces?)\b` +
+	`(drops|drop of|dash of|pinch of|pinches|(?:tea|table)?spoonfuls?|teaspoons?|tablespoons?|tsps?|tbsps?|cups? of|ml of|(?:milli)?lit(?:re|er)s? of|fl\.? ?oz|fluid ounces?|oz|ounces?)\b` +
 	`(\s+(?:jar|tin|tube|bottle|pot|pack|tub|pump|dropper)s?\b)?`)
 
 // notes is the free text of the sheet.

@@ -30,21 +30,27 @@ var _ = register(Rule{
 		},
 	},
 	Check: func(s *Subject, r *Report) {
+		kinds := map[string]struct{ polar, oils float64 }{} // by phase, looked at once
 		for i, m := range s.Materials() {
 			p := s.Formula.Lines[i].Phase
 			if p == "" || m.Form != levigate.Liquid || s.Grams(i) == 0 || m.HasRole("emulsifier") || m.HasRole("base") {
 				continue
 			}
-			polar, oils := s.phaseKinds(p)
-			n := Note{At: []string{atLine(i)}, Args: Args{"name": s.Name(i), "phase": p}}
-			switch {
-			case m.Belongs == levigate.InWaterPhase && oils >= oneKind:
-				n.Say = "polar-in-oil"
-				r.Broken(n)
-			case m.Belongs == levigate.InOilPhase && polar >= oneKind:
-				n.Say = "oil-in-polar"
-				r.Broken(n)
+			k, seen := kinds[p]
+			if !seen {
+				k.polar, k.oils = s.phaseKinds(p)
+				kinds[p] = k
 			}
+			var say string
+			switch {
+			case m.Belongs == levigate.InWaterPhase && k.oils >= oneKind:
+				say = "polar-in-oil"
+			case m.Belongs == levigate.InOilPhase && k.polar >= oneKind:
+				say = "oil-in-polar"
+			default:
+				continue
+			}
+			r.Broken(Note{Say: say, At: []string{atLine(i)}, Args: Args{"name": s.Name(i), "phase": p}})
 		}
 	},
 	Examples: []Example{
@@ -69,6 +75,7 @@ var _ = register(Rule{
 				line("75", "Sunflower oil", liquid(levigate.InOilPhase)), phase("B")),
 		},
 		{Name: "an emulsifier may stand in either", Given: sheet(line("90", "Sunflower oil", liquid(levigate.InOilPhase)), phase("A"), line("10", "Polyglyceryl-10 laurate", liquid(levigate.InWaterPhase), role("emulsifier")), phase("A"))},
+		{Name: "three quarters oil are no phase of oil", Given: sheet(line("75", "Sunflower oil", liquid(levigate.InOilPhase)), phase("A"), line("25", "Glycerin", liquid(levigate.InWaterPhase)), phase("A"))},
 		{Name: "no letters", Given: sheet(line("90", "Sunflower oil", liquid(levigate.InOilPhase)), line("10", "Glycerin", liquid(levigate.InWaterPhase)))},
 	},
 })

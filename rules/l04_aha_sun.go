@@ -28,6 +28,9 @@ var _ = register(Rule{
 		},
 	},
 	Check: func(s *Subject, r *Report) {
+		if uses := UsesOf(s.Formula.Product); s.Formula.Product != "other-rinse-off" && !slices.Contains(uses, leaveOn) {
+			return // a shampoo is off before the acid does anything; a peel is not
+		}
 		found := amounts(s, "aha")
 		if grams(found) < ahaFrom {
 			return
@@ -45,7 +48,11 @@ var _ = register(Rule{
 		{Name: "one per cent in the EU", Given: sheet(sold("eu"), aqua("90"), line("1", "Lactic acid", of("Lactic Acid", 100, "aha"))), Want: "L04 advice: 1.0 % of Lactic Acid: the skin burns more easily for about a week.\n" +
 			"  help: say sun protection and the pH in the product file, and ask the assessor for the words on the pack\n" +
 			"  at: lines/1\n", Shows: On},
-		{Name: "as a buffer", Given: sheet(sold("us"), aqua("99"), line("0.3", "Lactic acid", of("Lactic Acid", 100, "aha"))), Shows: Under},
+		{Name: "in a fizzing bath", Given: sheet(product("bath"), sold("us"), line("25", "Citric acid", of("Citric Acid", 100, "aha")))},
+		{Name: "a peel is rinsed off too", Given: sheet(product("other-rinse-off"), sold("us"), aqua("80"), line("10", "Glycolic acid", of("Glycolic Acid", 100, "aha"))), Want: "L04 advice: 10.0 % of Glycolic Acid: the US authority asks for its sunburn alert on such a pack.\n" +
+			"  help: take the wording from its guidance, and say in the product file what the acid is for and at which pH\n" +
+			"  at: lines/1\n"},
+		{Name: "as a buffer", Given: sheet(sold("us"), aqua("99"), line("0.9", "Lactic acid", of("Lactic Acid", 100, "aha"))), Shows: Under},
 	},
 })
 

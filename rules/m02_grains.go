@@ -35,6 +35,9 @@ var _ = register(Rule{
 	},
 	Check: func(s *Subject, r *Report) {
 		lines := s.Lines(func(i int, m *levigate.Material) bool {
+			if s.Formula.Product == "bath" && mostlySolute(m) {
+				return false // gone in the tub before it touches skin
+			}
 			return s.Sits(i) == levigate.Grain && (m.Size.Typical == 0 || m.Size.Typical >= felt || m.HasRole("scrub"))
 		})
 		if len(lines) == 0 {
@@ -69,6 +72,14 @@ var _ = register(Rule{
 				"  at: lines/0\n",
 		},
 		{Name: "a pearl pigment", Given: sheet(product("eye-shadow"), line("20", "Pearl pigment", grains(), size(25)), line("80", "Talc"))},
+		{
+			Name:  "just coarse enough to be felt",
+			Given: sheet(line("5", "Pumice", grains(), size(60)), line("5", "Rice starch", grains(), size(59))),
+			Want: "M02 advice: Grains that rub: Pumice.\n" +
+				"  help: say in the instructions: not near the eyes, not on broken skin; and look at the grains' edges under a lens\n" +
+				"  at: lines/0\n",
+		},
+		{Name: "a bath salt dissolves", Given: sheet(product("bath"), line("80", "Sea salt", of("Sodium Chloride", 100), kind(levigate.Solute), grains()))},
 		{Name: "a fine clay", Given: sheet(line("8", "Kaolin"))},
 	},
 })

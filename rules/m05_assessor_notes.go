@@ -13,7 +13,7 @@ var _ = register(Rule{
 		"the person who assesses the product, and some who buy it, need to know.",
 	Since:    "0.1",
 	Severity: levigate.Advice,
-	Sources:  []cite.Ref{{Key: "trade-practice"}},
+	Sources:  []cite.Ref{{Key: "trade-practice"}, {Key: "eu-annexes", At: "III/307"}},
 	Messages: map[string]Message{
 		"lanolin": {
 			Text: "{names}: lanolin sensitises some people.",
@@ -25,7 +25,7 @@ var _ = register(Rule{
 		},
 		"honey": {
 			Text: "{names}: honey may carry spores, which low water activity does not kill, and traces of pollen and propolis.",
-			Help: "note it for the assessor; ask for the count and for a heated or filtered grade; not for children under 1 year",
+			Help: "note it for the assessor; ask for a heated or filtered grade; not for children under 1 year",
 		},
 		"milk": {
 			Text: "From milk: {names}.",
@@ -63,7 +63,7 @@ var _ = register(Rule{
 				"  help: note it for the assessor, and tell people with a nut allergy; ask the supplier whether protein was looked for\n" +
 				"  at: lines/1\n" +
 				"M05/honey advice: Honey, runny: honey may carry spores, which low water activity does not kill, and traces of pollen and propolis.\n" +
-				"  help: note it for the assessor; ask for the count and for a heated or filtered grade; not for children under 1 year\n" +
+				"  help: note it for the assessor; ask for a heated or filtered grade; not for children under 1 year\n" +
 				"  at: lines/0\n",
 		},
 		{

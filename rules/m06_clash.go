@@ -25,12 +25,13 @@ var _ = register(Rule{
 	},
 	Check: func(s *Subject, r *Report) {
 		var spoken [][2]int
-		rows := refdata.Clashes()
-		for i := range rows {
-			p := &rows[i]
-			if !s.holds(p.A) || !s.holds(p.B) {
+		there := clashes().present(s)
+		for i := range clashes().rows {
+			row := &clashes().rows[i]
+			if !there[row.a] || !there[row.b] {
 				continue
 			}
+			p := &row.Pair
 			a, b := amounts(s, p.A), amounts(s, p.B)
 			if grams(a) < p.Least {
 				continue

@@ -46,7 +46,7 @@ var _ = register(Rule{
 		{Name: "one per cent", Given: sheet(line("1", "Green clay", is("clay"))), Want: "M07 advice: Nothing is on file about the lead, arsenic and other heavy metals in Green clay (1.0 %).\n" +
 			"  help: ask the supplier for the heavy metals of the lot, in mg per kg, and keep the certificate with the product's file\n" +
 			"  at: lines/0\n", Shows: On},
-		{Name: "half a per cent to thicken", Given: sheet(line("0.5", "Bentonite", is("clay"))), Shows: Under},
+		{Name: "a little to thicken", Given: sheet(line("0.9", "Bentonite", is("clay"))), Shows: Under},
 		{Name: "starch", Given: sheet(line("20", "Maize starch", is("starch")))},
 	},
 })

@@ -91,8 +91,23 @@ var _ = register(Rule{
 		},
 		{
 			Name:  "hardly any water",
-			Given: sheet(aqua("0.5"), line("40", "Cane sugar, fine grains", of("Sucrose", 100), kind(levigate.Solute), grains()), stays("sucrose", 39, 1)),
+			Given: sheet(aqua("0.5"), line("40", "Cane sugar, fine grains", of("Sucrose", 100), kind(levigate.Solute), grains()), stays("sucrose", 36.5, 1)),
 			Shows: Under,
+		},
+		{
+			Name: "honey brings a little of the same sugar dissolved",
+			Given: sheet(line("30", "Honey", of("Mel", 100, "honey"), kind(levigate.Solute), form(levigate.Liquid), water(17)),
+				line("45", "White sugar", of("Sucrose", 100), kind(levigate.Solute), grains()), stays("sucrose", 38.7, 0, 1)),
+			Want: "M09 advice: Of 45.0 g of White sugar, about 6.3 g dissolve in the water of the product: the grit fades.\n" +
+				"  help: keep water out of a scrub of sugar or salt, saturate the water first, or take grains that do not dissolve\n" +
+				"  at: lines/1\n",
+		},
+		{
+			Name:  "most of it gone is not yet all",
+			Given: sheet(aqua("4"), line("10", "Cane sugar", of("Sucrose", 100), kind(levigate.Solute), grains()), stays("sucrose", 1.5, 1)),
+			Want: "M09 advice: Of 10.0 g of Cane sugar, about 8.5 g dissolve in the water of the product: the grit fades.\n" +
+				"  help: keep water out of a scrub of sugar or salt, saturate the water first, or take grains that do not dissolve\n" +
+				"  at: lines/1\n",
 		},
 		{
 			Name:  "a salt whose saturation nobody put on file, but its solubility",
@@ -134,8 +149,8 @@ func (s *Subject) goneOf(line int, m *levigate.Material) (gone float64, told boo
 		return g - s.staysOf(line), true
 	}
 	liquid := s.polarLiquid()
-	low, high, unknown := capacity(x, liquid)
-	if len(unknown) > 0 {
+	low, high, _ := capacity(x, liquid)
+	if high == 0 {
 		return 0, false
 	}
 	return min(g, (low+high)/2*grams(liquid)/100), true
@@ -153,23 +168,37 @@ func mainSolute(m *levigate.Material) *levigate.Substance {
 	return most
 }
 
-// staysOf is what stays undissolved of a line, where it is the only one that
-// brings the substance; of several each keeps its share.
+// staysOf is what stays undissolved of a line. Of several that bring the
+// substance dry each keeps its share; what honey or a syrup brings came
+// dissolved, and the crystals are not of it.
 func (s *Subject) staysOf(line int) float64 {
 	var out float64
 	for _, h := range s.Composition.Held {
 		if h.Kind != levigate.Solute || !strings.HasSuffix(h.Name, undissolved) || !slices.Contains(h.From, line) {
 			continue
 		}
-		var all float64
+		var all, dry float64
 		for _, i := range h.From {
 			all += s.Grams(i)
+			if !s.cameDissolved(i) {
+				dry += s.Grams(i)
+			}
 		}
-		if all > 0 {
+		switch {
+		case dry > 0 && !s.cameDissolved(line):
+			out += h.Grams.Typical * s.Grams(line) / dry
+		case dry == 0 && all > 0:
 			out += h.Grams.Typical * s.Grams(line) / all
 		}
 	}
 	return out
+}
+
+// cameDissolved reports whether a line's raw material is delivered as a
+// solution: a syrup, a juice, honey.
+func (s *Subject) cameDissolved(line int) bool {
+	m := s.Formula.Lines[line].Match.Material
+	return m != nil && (m.Form == levigate.Liquid || m.Dissolved)
 }
 
 // saturates gives the substances declared so far a curve with a saturation.

@@ -50,8 +50,12 @@ var _ = register(Rule{
 		{Name: "one per cent", Given: sheet(oil("99", "Jojoba oil"), line("1", "Rosehip seed oil", is("unsaturated-oil"))), Want: "M13 advice: Goes rancid first, and hardly any antioxidant is in the formula: Rosehip seed oil (1.0 %).\n" +
 			"  help: a little tocopherol, fresh lots with their peroxide value written down, little air in the pack; or a high-oleic oil in its place\n" +
 			"  at: lines/1\n", Shows: On},
-		{Name: "a trace", Given: sheet(oil("99.5", "Jojoba oil"), line("0.5", "Rosehip seed oil", is("unsaturated-oil"))), Shows: Under},
+		{Name: "a trace", Given: sheet(oil("99.1", "Jojoba oil"), line("0.9", "Rosehip seed oil", is("unsaturated-oil"))), Shows: Under},
 		{Name: "what another raw material brings for itself", Given: sheet(line("45", "Hemp seed oil", is("unsaturated-oil")), line("0.3", "Retinyl palmitate in oil", of("Tocopherol", 1, "antioxidant"))), Want: "M13 advice: Goes rancid first, and hardly any antioxidant is in the formula: Hemp seed oil (45.0 %).\n" +
+			"  help: a little tocopherol, fresh lots with their peroxide value written down, little air in the pack; or a high-oleic oil in its place\n" +
+			"  at: lines/0\n"},
+		{Name: "a fiftieth of a per cent of it", Given: sheet(line("20", "Rosehip seed oil", is("unsaturated-oil")), line("0.02", "Tocopherol", of("Tocopherol", 100, "antioxidant")))},
+		{Name: "not quite so much", Given: sheet(line("20", "Rosehip seed oil", is("unsaturated-oil")), line("0.018", "Tocopherol", of("Tocopherol", 100, "antioxidant"))), Want: "M13 advice: Goes rancid first, and hardly any antioxidant is in the formula: Rosehip seed oil (20.0 %).\n" +
 			"  help: a little tocopherol, fresh lots with their peroxide value written down, little air in the pack; or a high-oleic oil in its place\n" +
 			"  at: lines/0\n"},
 		{Name: "with tocopherol", Given: sheet(line("20", "Rosehip seed oil", is("unsaturated-oil")), line("0.3", "Mixed tocopherols", of("Tocopherol", 70, "antioxidant")))},

@@ -1,7 +1,7 @@
 package rules
 
 import (
-	"strings"
+	"slices"
 
 	"levigate"
 	"levigate/cite"
@@ -121,7 +121,7 @@ var _ = register(Rule{
 func (s *Subject) phases() []string {
 	var out []string
 	for i := range s.Formula.Lines {
-		if p := s.Formula.Lines[i].Phase; p != "" && !strings.Contains(" "+strings.Join(out, " ")+" ", " "+p+" ") {
+		if p := s.Formula.Lines[i].Phase; p != "" && !slices.Contains(out, p) {
 			out = append(out, p)
 		}
 	}

@@ -13,8 +13,11 @@ const (
 	// tellsOf is what 100 g of liquid take up of nearly anything that is said to
 	// dissolve in it; less of a substance than that raises no question, g.
 	tellsOf = 0.5
-	// mostOf is the share of the liquid whose solubilities have to be on file.
-	mostOf = 0.8
+	// mostOf is the share of the liquid whose solubilities have to be on file,
+	// nearlyAll the one from which what is left of it settles nothing: a tenth of
+	// alcohol takes up more of some substances than the water beside it.
+	mostOf    = 0.8
+	nearlyAll = 0.95
 )
 
 var _ = register(Rule{
@@ -39,10 +42,15 @@ var _ = register(Rule{
 			Help:  "stir it into the liquid alone, warm it clear and leave it in the fridge overnight",
 			Needs: "a clear solution of {name} in the liquid of this formula after a week at 5 °C",
 		},
+		"as-salt": {
+			Text:  "{name}: {much:1} g on 100 g of liquid, which dissolves {capacity} g of the free acid at 25 °C; with {alkali} part of it is a salt and dissolves better, so whether all of it does cannot be told.",
+			Help:  "read the pH of the clear liquid; when an acid brings it down again, crystals may fall out",
+			Needs: "the pH, and a clear solution of {name} in the liquid of this formula after a week at 5 °C",
+		},
 		"no-data": {
-			Text:  "{name}: {much:1} g on 100 g of liquid, and how much of it dissolves in {liquids} is not on file: cannot be told.",
-			Help:  "stir it into the liquid alone, warm it clear and leave it in the fridge overnight",
-			Needs: "a clear solution of {name} in the liquid of this formula after a week at 5 °C",
+			Text:  "Whether all of it dissolves in {liquids} cannot be told, since no solubility is on file: {most:1 g} on 100 g of liquid.",
+			Help:  "stir each into the liquid alone, warm it clear and leave it in the fridge overnight",
+			Needs: "a clear solution of {names} in the liquid of this formula after a week at 5 °C",
 		},
 	},
 	Check: func(s *Subject, r *Report) {
@@ -53,16 +61,19 @@ var _ = register(Rule{
 		if grams(liquid) == 0 {
 			return
 		}
+		var bare nothingOnFile
 		for _, x := range s.dissolving() {
 			much := 100 * x.grams / grams(liquid)
 			n := Note{At: atLines(x.lines), Args: Args{"name": x.substance.INCI, "much": much}}
 			low, high, unknown := capacity(x.substance, liquid)
 			switch {
-			case len(unknown) > 0:
+			case high == 0 || much > high && len(unknown) > 0:
 				if much >= tellsOf {
-					n.Say, n.Args["liquids"] = "no-data", unknown
-					r.CannotTell(n)
+					bare.add(x, much, unknown)
 				}
+			case much > low && x.substance.Is("acid") && s.holds("alkali"):
+				n.Say, n.Args["capacity"], n.Args["alkali"] = "as-salt", about(low, high), namesOf(amounts(s, "alkali"))
+				r.CannotTell(n)
 			case much > high:
 				n.Say, n.Args["capacity"] = "past", about(low, high)
 				r.Broken(n)
@@ -70,6 +81,9 @@ var _ = register(Rule{
 				n.Say, n.Args["capacity"] = "cannot-tell", about(low, high)
 				r.CannotTell(n)
 			}
+		}
+		if len(bare.most) > 0 {
+			r.CannotTell(Note{Say: "no-data", At: atLines(bare.lines), Args: Args{"most": bare.most, "names": bare.names, "liquids": bare.liquids}})
 		}
 	},
 	Examples: []Example{
@@ -104,17 +118,85 @@ var _ = register(Rule{
 		{
 			Name:  "nothing is on file for the glycol",
 			Given: sheet(polyol("90", "Propanediol"), line("3", "Niacinamide", of("Niacinamide", 100), kind(levigate.Solute), form(levigate.FinePow), dissolves("Aqua", 60))),
-			Want: "M15 warn, cannot tell: Niacinamide: 3.3 g on 100 g of liquid, and how much of it dissolves in Propanediol is not on file: cannot be told.\n" +
-				"  help: stir it into the liquid alone, warm it clear and leave it in the fridge overnight\n" +
+			Want: "M15 warn, cannot tell: Whether all of it dissolves in Propanediol cannot be told, since no solubility is on file: Niacinamide (3.3 g) on 100 g of liquid.\n" +
+				"  help: stir each into the liquid alone, warm it clear and leave it in the fridge overnight\n" +
 				"  needs: a clear solution of Niacinamide in the liquid of this formula after a week at 5 °C\n" +
 				"  at: lines/1\n",
+		},
+		{
+			Name: "three of them are one finding",
+			Given: sheet(polyol("50", "Propanediol"), polyol("42", "Glycerin"),
+				line("5", "Niacinamide", of("Niacinamide", 100), kind(levigate.Solute), form(levigate.FinePow), dissolves("Glycerin", 10)),
+				line("3", "Caffeine", of("Caffeine", 100), kind(levigate.Solute), form(levigate.FinePow))),
+			Want: "M15 warn, cannot tell: Whether all of it dissolves in Propanediol and Glycerin cannot be told, since no solubility is on file: Niacinamide (5.4 g) and Caffeine (3.3 g) on 100 g of liquid.\n" +
+				"  help: stir each into the liquid alone, warm it clear and leave it in the fridge overnight\n" +
+				"  needs: a clear solution of Niacinamide and Caffeine in the liquid of this formula after a week at 5 °C\n" +
+				"  at: lines/2 lines/3\n",
+		},
+		{
+			Name: "a tenth of alcohol may take it up",
+			Given: sheet(aqua("88"), line("10", "Ethanol", of("Alcohol", 100, "volatile"), kind(levigate.Solute), form(levigate.Liquid)),
+				line("2", "Salicylic acid", of("Salicylic Acid", 100, "acid"), kind(levigate.Solute), form(levigate.FinePow), dissolves("Aqua", 0.22))),
+			Want: "M15 warn, cannot tell: Whether all of it dissolves in Alcohol cannot be told, since no solubility is on file: Salicylic Acid (2.0 g) on 100 g of liquid.\n" +
+				"  help: stir each into the liquid alone, warm it clear and leave it in the fridge overnight\n" +
+				"  needs: a clear solution of Salicylic Acid in the liquid of this formula after a week at 5 °C\n" +
+				"  at: lines/2\n",
+		},
+		{
+			Name: "an acid with lye beside it",
+			Given: sheet(aqua("92"), line("6", "Lye, 10 %", of("Aqua", 90), of("Sodium Hydroxide", 10, "alkali"), water(90), form(levigate.Liquid)),
+				line("2", "Salicylic acid", of("Salicylic Acid", 100, "acid"), kind(levigate.Solute), form(levigate.FinePow), dissolves("Aqua", 0.22))),
+			Want: "M15 warn, cannot tell: Salicylic Acid: 2.1 g on 100 g of liquid, which dissolves 0.22 g of the free acid at 25 °C; with Sodium Hydroxide part of it is a salt and dissolves better, so whether all of it does cannot be told.\n" +
+				"  help: read the pH of the clear liquid; when an acid brings it down again, crystals may fall out\n" +
+				"  needs: the pH, and a clear solution of Salicylic Acid in the liquid of this formula after a week at 5 °C\n" +
+				"  at: lines/2\n",
+		},
+		{
+			Name: "three tenths of a liquid nobody knows are too much",
+			Given: sheet(aqua("70"), polyol("30", "Propanediol"), line("0.5", "Niacinamide", of("Niacinamide", 100), kind(levigate.Solute), form(levigate.FinePow), dissolves("Aqua", 60)),
+				line("0.45", "Caffeine", of("Caffeine", 100), kind(levigate.Solute), form(levigate.FinePow))),
+			Want: "M15 warn, cannot tell: Whether all of it dissolves in Propanediol cannot be told, since no solubility is on file: Niacinamide (0.5 g) on 100 g of liquid.\n" +
+				"  help: stir each into the liquid alone, warm it clear and leave it in the fridge overnight\n" +
+				"  needs: a clear solution of Niacinamide in the liquid of this formula after a week at 5 °C\n" +
+				"  at: lines/2\n",
+		},
+		{
+			Name:  "a trace of another liquid changes nothing",
+			Given: sheet(aqua("96"), polyol("2", "Propanediol"), line("2", "Allantoin", of("Allantoin", 100), kind(levigate.Solute), form(levigate.FinePow), dissolves("Aqua", 0.5))),
+			Want: "M15 warn: Allantoin: 2.0 g on 100 g of liquid; 0.49 g is what that liquid dissolves at 25 °C, and less in the cold.\n" +
+				"  help: take less, more water or another liquid; leave a sample in the fridge for a week and look for crystals\n" +
+				"  at: lines/2\n",
+		},
+		{
+			Name:  "what a cleanser in powder has left over",
+			Given: sheet(polyol("10", "Glycerin"), line("60", "Isethionate powder", of("Sodium Isethionate", 8), kind(levigate.Solute), of("Sodium Cocoyl Isethionate", 84), form(levigate.FinePow))),
 		},
 		{Name: "a syrup arrives dissolved", Given: sheet(aqua("50"), line("50", "Glucose syrup", of("Glucose", 100), kind(levigate.Solute), form(levigate.Liquid)))},
 		{Name: "sugar grains are another rule's", Given: sheet(polyol("50", "Glycerin"), line("50", "Cane sugar", of("Sucrose", 100), kind(levigate.Solute), grains()))},
 	},
 })
 
-// polarLiquid lists the water and the liquid polyols, by substance, g per 100 g.
+// nothingOnFile gathers the solids of which no solubility is on file, so that a
+// serum of several has one finding and not one each.
+type nothingOnFile struct {
+	most           []Part
+	names, liquids []string
+	lines          []int
+}
+
+func (b *nothingOnFile) add(x dissolved, much float64, liquids []string) {
+	b.most = append(b.most, Part{x.substance.INCI, much})
+	b.names = append(b.names, x.substance.INCI)
+	b.lines = append(b.lines, x.lines...)
+	for _, l := range liquids {
+		if !slices.Contains(b.liquids, l) {
+			b.liquids = append(b.liquids, l)
+		}
+	}
+}
+
+// polarLiquid lists the water, the liquid polyols and the alcohols, by
+// substance, g per 100 g.
 func (s *Subject) polarLiquid() []amount {
 	var out []amount
 	add := func(inci string, g float64) {
@@ -134,7 +216,7 @@ func (s *Subject) polarLiquid() []amount {
 		}
 		for j := range m.Declared {
 			share := &m.Declared[j]
-			if share.Substance != nil && share.Substance.Kind == levigate.Solute && share.Substance.State != levigate.SolidState && share.Substance.Is("polyol") {
+			if share.Substance != nil && share.Substance.Kind == levigate.Solute && share.Substance.State != levigate.SolidState && (share.Substance.Is("polyol") || share.Substance.Is("volatile")) {
 				add(share.INCI, s.Grams(i)*share.Percent.Typical/100)
 			}
 		}
@@ -151,11 +233,12 @@ type dissolved struct {
 
 // dissolving lists the solids that are to dissolve: solutes that come as powder
 // or crystals, not as grains to scrub with and not where they are seen to stay
-// behind, which other rules tell.
+// behind, which other rules tell, nor what a cleanser in powder has left over
+// from its making.
 func (s *Subject) dissolving() []dissolved {
 	var out []dissolved
 	for i, m := range s.Materials() {
-		if m.Form == levigate.Liquid || m.Dissolved || s.Sits(i) == levigate.Grain || m.Form == levigate.Grains || s.staysOf(i) > 0 {
+		if m.Form == levigate.Liquid || m.Dissolved || s.Sits(i) == levigate.Grain || m.Form == levigate.Grains || !mostlySolute(m) || s.staysOf(i) > 0 {
 			continue
 		}
 		for j := range m.Declared {
@@ -179,8 +262,9 @@ func (s *Subject) dissolving() []dissolved {
 }
 
 // capacity is what 100 g of a mixed liquid dissolve: from the logarithms of the
-// solubilities to their sum by weight. Liquids nothing is known of are named
-// where they are too much of the whole; else they count as dissolving nothing.
+// solubilities to their sum by weight. Liquids nothing is known of count as
+// dissolving nothing; they are named unless they are next to nothing, and there
+// is no answer, 0, where they are too much of the whole.
 func capacity(x *levigate.Substance, liquid []amount) (low, high float64, unknown []string) {
 	total := grams(liquid)
 	var known, logs float64
@@ -194,10 +278,13 @@ func capacity(x *levigate.Substance, liquid []amount) (low, high float64, unknow
 		high += l.grams / total * d.High
 		logs += l.grams / total * math.Log(max(d.Low, 1e-3))
 	}
-	if known >= mostOf*total {
-		return math.Exp(logs*total/known) * known / total, high, nil
+	switch {
+	case known < mostOf*total:
+		return 0, 0, unknown
+	case known >= nearlyAll*total:
+		unknown = nil
 	}
-	return 0, 0, unknown
+	return math.Exp(logs*total/known) * known / total, high, unknown
 }
 
 // about is a range of grams in words.

@@ -1,6 +1,8 @@
 package rules
 
 import (
+	"slices"
+
 	"levigate"
 	"levigate/cite"
 )
@@ -41,6 +43,11 @@ var _ = register(Rule{
 			return
 		}
 		found := amounts(s, "acid-preservative")
+		if s.HasRole("preservative") {
+			// Something is there to preserve: what a cleanser or an extract brings
+			// along for itself is not it.
+			found = slices.DeleteFunc(found, func(a amount) bool { return !s.Formula.Lines[a.line].Match.Material.HasRole("preservative") })
+		}
 		if grams(found) < meantFrom {
 			return
 		}
@@ -78,8 +85,30 @@ var _ = register(Rule{
 				"  needs: the pH of the finished product\n" +
 				"  at: lines/1\n", Shows: On,
 		},
-		{Name: "what aloe brings along", Given: sheet(aqua("90"), line("10", "Aloe juice", of("Aqua", 99.8), of("Sodium Benzoate", 0.2, "acid-preservative"), water(99.8))), Shows: Under},
+		{Name: "what aloe brings along", Given: sheet(aqua("55"), line("45", "Aloe juice", of("Aqua", 99.8), of("Sodium Benzoate", 0.2, "acid-preservative"), water(99.8))), Shows: Under},
+		{
+			Name:  "a fifth of water",
+			Given: sheet(aqua("20"), polyol("79", "Glycerin"), line("0.5", "Sodium benzoate", of("Sodium Benzoate", 100, "acid-preservative"))),
+			Want: "M16 warn: Works only below about pH 5, and nothing here lowers the pH: Sodium Benzoate.\n" +
+				"  help: bring the finished product to pH 4.5 to 5 with a little citric or lactic acid, or take a preservative that works at its own pH\n" +
+				"  needs: the pH of the finished product\n" +
+				"  at: lines/2\n",
+		},
+		{Name: "not quite a fifth", Given: sheet(aqua("19"), polyol("80", "Glycerin"), line("0.5", "Sodium benzoate", of("Sodium Benzoate", 100, "acid-preservative")))},
 		{Name: "a gel with little water", Given: sheet(aqua("2"), polyol("97", "Glycerin"), line("0.5", "Sodium benzoate", of("Sodium Benzoate", 100, "acid-preservative")))},
+		{
+			Name: "what a cleanser brings along, beside another preservative",
+			Given: sheet(aqua("59"), line("40", "Laureth sulfate, 27 %", of("Aqua", 72), of("Sodium Benzoate", 0.4, "acid-preservative"), water(72)),
+				line("0.4", "Hydantoin", of("DMDM Hydantoin", 55, "preservative"), role("preservative"))),
+		},
+		{
+			Name:  "a gel of aloe lives by what the aloe brings",
+			Given: sheet(line("94", "Aloe gel", of("Aqua", 98), of("Sodium Benzoate", 0.2, "acid-preservative"), water(98))),
+			Want: "M16 warn: Works only below about pH 5, and nothing here lowers the pH: Sodium Benzoate.\n" +
+				"  help: bring the finished product to pH 4.5 to 5 with a little citric or lactic acid, or take a preservative that works at its own pH\n" +
+				"  needs: the pH of the finished product\n" +
+				"  at: lines/0\n",
+		},
 		{Name: "another preservative", Given: sheet(aqua("99"), line("1", "Phenoxyethanol", of("Phenoxyethanol", 100, "preservative")))},
 	},
 })

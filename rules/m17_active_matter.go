@@ -17,12 +17,8 @@ var _ = register(Rule{
 	Sources:  []cite.Ref{{Key: "trade-practice"}},
 	Compares: Exact,
 	Messages: map[string]Message{
-		"bring": {
-			Text: "You wrote {written:1} g of {names}; they bring {active:1} g of active matter and {water:1} g of water.",
-			Help: "compare like with like: active matter with active matter, and count their water with the rest",
-		},
 		"brings": {
-			Text: "You wrote {written:1} g of {names}; it brings {active:1} g of active matter and {water:1} g of water.",
+			Text: "In {written:1} g of {names} are {active:1} g of active matter and {water:1} g of water.",
 			Help: "compare like with like: active matter with active matter, and count its water with the rest",
 		},
 	},
@@ -44,25 +40,21 @@ var _ = register(Rule{
 			}
 		}
 		if len(lines) > 0 {
-			say := "brings"
-			if len(lines) > 1 {
-				say = "bring"
-			}
-			r.Broken(Note{Say: say, At: atLines(lines), Args: Args{"names": s.Names(lines), "written": written, "active": active, "water": water}})
+			r.Broken(Note{Say: "brings", At: atLines(lines), Args: Args{"names": s.Names(lines), "written": written, "active": active, "water": water}})
 		}
 	},
 	Examples: []Example{
 		{
 			Name:  "a hand wash",
 			Given: sheet(aqua("60"), line("30", "Decyl glucoside, 52 %", of("Aqua", 48), of("Decyl Glucoside", 52), water(48), role("cleanser"))),
-			Want: "M17 advice: You wrote 30.0 g of Decyl glucoside, 52 %; it brings 15.6 g of active matter and 14.4 g of water.\n" +
+			Want: "M17 advice: In 30.0 g of Decyl glucoside, 52 % are 15.6 g of active matter and 14.4 g of water.\n" +
 				"  help: compare like with like: active matter with active matter, and count its water with the rest\n" +
 				"  at: lines/1\n", Shows: Over,
 		},
 		{
 			Name:  "one with a fifth of water",
 			Given: sheet(line("10", "Paste", of("Aqua", 20), of("Sodium Laureth Sulfate", 80), water(20), role("cleanser"))),
-			Want: "M17 advice: You wrote 10.0 g of Paste; it brings 8.0 g of active matter and 2.0 g of water.\n" +
+			Want: "M17 advice: In 10.0 g of Paste are 8.0 g of active matter and 2.0 g of water.\n" +
 				"  help: compare like with like: active matter with active matter, and count its water with the rest\n" +
 				"  at: lines/0\n", Shows: On,
 		},
@@ -70,11 +62,11 @@ var _ = register(Rule{
 			Name: "two of them",
 			Given: sheet(aqua("70"), line("12", "Coco-glucoside, 52 %", of("Aqua", 48), of("Coco-Glucoside", 52), water(48), role("cleanser")),
 				line("18", "Betaine, 30 %", of("Aqua", 70), of("Cocamidopropyl Betaine", 30), water(70), role("cleanser"))),
-			Want: "M17 advice: You wrote 30.0 g of Coco-glucoside, 52 % and Betaine, 30 %; they bring 11.6 g of active matter and 18.4 g of water.\n" +
-				"  help: compare like with like: active matter with active matter, and count their water with the rest\n" +
+			Want: "M17 advice: In 30.0 g of Coco-glucoside, 52 % and Betaine, 30 % are 11.6 g of active matter and 18.4 g of water.\n" +
+				"  help: compare like with like: active matter with active matter, and count its water with the rest\n" +
 				"  at: lines/1 lines/2\n",
 		},
-		{Name: "a cleanser in powder", Given: sheet(line("20", "Isethionate powder", of("Sodium Cocoyl Isethionate", 85), water(2), role("cleanser"))), Shows: Under},
+		{Name: "a cleanser in powder", Given: sheet(line("20", "Isethionate powder", of("Sodium Cocoyl Isethionate", 80), water(19), role("cleanser"))), Shows: Under},
 	},
 })
 

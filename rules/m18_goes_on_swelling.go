@@ -45,8 +45,8 @@ var _ = register(Rule{
 		{Name: "two grams in five of water", Given: sheet(aqua("5"), polyol("93", "Glycerin"), line("2", "Bentonite", of("Bentonite", 100, "smectite"))), Want: "M18 advice: 2.0 g of swelling clay (Bentonite) in 5.0 g of water: it thickens for days.\n" +
 			"  help: swell it in its water the day before; judge the consistency after 24 h, 48 h and a week, and only then the pack\n" +
 			"  at: lines/2\n", Shows: On},
-		{Name: "a trace that keeps grains afloat", Given: sheet(aqua("60"), line("1", "Bentonite", of("Bentonite", 100, "smectite"))), Shows: Under},
-		{Name: "hardly any water", Given: sheet(aqua("2"), polyol("90", "Glycerin"), line("8", "Bentonite", of("Bentonite", 100, "smectite")))},
+		{Name: "a trace that keeps grains afloat", Given: sheet(aqua("60"), line("1.9", "Bentonite", of("Bentonite", 100, "smectite"))), Shows: Under},
+		{Name: "hardly any water", Given: sheet(aqua("4.9"), polyol("87", "Glycerin"), line("8", "Bentonite", of("Bentonite", 100, "smectite")))},
 		{Name: "in oil it does not swell", Given: sheet(oily(), aqua("6"), oil("80", "Sunflower oil"), line("14", "Bentonite", of("Bentonite", 100, "smectite")))},
 	},
 })

@@ -45,6 +45,10 @@ var _ = register(Rule{
 			"  help: less of it, or an ester it dissolves in better; leave the oil phase alone in the fridge for a week and look\n" +
 			"  needs: a clear oil phase after a week at 5 °C\n" +
 			"  at: lines/1\n"},
+		{Name: "a little more than one", Given: sheet(oily(), oil("98.8", "Jojoba oil"), line("1.2", "Coenzyme Q10", of("Ubiquinone", 100, "comes-out-of-oil"), kind(levigate.Oil))), Want: "M20 advice, cannot tell: 1.2 % of the oil phase is Ubiquinone: it may come out in the cold.\n" +
+			"  help: less of it, or an ester it dissolves in better; leave the oil phase alone in the fridge for a week and look\n" +
+			"  needs: a clear oil phase after a week at 5 °C\n" +
+			"  at: lines/1\n"},
 		{Name: "one per cent", Given: sheet(oily(), oil("99", "Jojoba oil"), line("1", "Coenzyme Q10", of("Ubiquinone", 100, "comes-out-of-oil"), kind(levigate.Oil)))},
 		{Name: "a trace", Given: sheet(oily(), oil("99.9", "Jojoba oil"), line("0.1", "Coenzyme Q10", of("Ubiquinone", 100, "comes-out-of-oil"), kind(levigate.Oil)))},
 	},

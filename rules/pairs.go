@@ -18,7 +18,12 @@ type indexedPair struct {
 	a, b int
 }
 
-var pairs = sync.OnceValue(func() *pairIndex {
+var (
+	pairs   = sync.OnceValue(func() *pairIndex { return index(refdata.Pairs()) })
+	clashes = sync.OnceValue(func() *pairIndex { return index(refdata.Clashes()) })
+)
+
+func index(rows []refdata.Pair) *pairIndex {
 	x := &pairIndex{kinds: map[string]int{}}
 	number := func(kind string) int {
 		n, seen := x.kinds[kind]
@@ -28,14 +33,14 @@ var pairs = sync.OnceValue(func() *pairIndex {
 		}
 		return n
 	}
-	for _, p := range refdata.Pairs() {
+	for _, p := range rows {
 		x.rows = append(x.rows, indexedPair{p, number(p.A), number(p.B)})
 	}
 	if len(x.kinds) > mostKinds {
 		panic("rules: the pairs name more kinds than mostKinds")
 	}
 	return x
-})
+}
 
 // mostKinds bounds how many classes and substances the pairs may name.
 const mostKinds = 128

@@ -80,13 +80,23 @@ var _ = register(Rule{
 // thickens reports whether something beside the drops stiffens the product.
 func (s *Subject) thickens() bool {
 	var grains float64
-	for i, m := range s.Materials() {
+	for i := range s.Materials() {
 		if s.Sits(i) == levigate.Grain {
 			grains += s.Grams(i)
 		}
-		if s.Grams(i) > 0 && (m.HasRole("thickener") || slices.ContainsFunc([]string{"gum", "wax", "butter", "fatty-alcohol", "smectite"}, m.Is)) {
+	}
+	return grains >= gelPowder || s.stiffened()
+}
+
+// stiffened reports whether something builds a structure in the liquid itself,
+// which holds up what would sink.
+func (s *Subject) stiffened() bool {
+	for i, m := range s.Materials() {
+		if s.Grams(i) > 0 && (m.HasRole("thickener") || slices.ContainsFunc(stiffening, m.Is)) {
 			return true
 		}
 	}
-	return grains >= gelPowder
+	return false
 }
+
+var stiffening = []string{"gum", "wax", "butter", "fatty-alcohol", "smectite", "oil-gellant", "organoclay", "polyacrylate"}

@@ -38,6 +38,15 @@ var _ = register(Rule{
 		},
 	},
 	Check: func(s *Subject, r *Report) {
+		var fine float64
+		for i := range s.Materials() {
+			if s.Sits(i) == levigate.InOil {
+				fine += s.Grams(i)
+			}
+		}
+		if fine < slurryFrom {
+			return // most sheets: phases need not be looked at
+		}
 		var lines, bare []int
 		var oil, powder, known float64
 		var takes levigate.Range
@@ -121,15 +130,41 @@ var _ = register(Rule{
 				"  help: less powder, more oil, or a powder of lower oil absorption; or stir part of it into the polyol phase\n" +
 				"  at: lines/2\n",
 		},
+		{
+			Name: "a balm is molten when its starch goes in",
+			Given: sheet(oily(), line("60", "Shea butter", of("Butyrospermum Parkii Butter", 100, "butter"), kind(levigate.Oil), form(levigate.Solid)), oil("5", "Jojoba oil"),
+				line("35", "Maize starch", inOil(), soaks(55, 40, 70))),
+		},
+		{
+			Name:  "five grams of powder and hardly oil",
+			Given: sheet(oily(), oil("2", "Sunflower oil"), line("5", "Silica", inOil(), soaks(200, 150, 250))),
+			Want: "S05 warn: The powders take up 7.5 to 12 g of oil before they pour, and there are 2.0 g: Silica.\n" +
+				"  help: less powder, more oil, or a powder of lower oil absorption; or stir part of it into the polyol phase\n" +
+				"  at: lines/1\n",
+		},
+		{Name: "not quite five grams", Given: sheet(oily(), oil("2", "Sunflower oil"), line("4.9", "Silica", inOil(), soaks(200, 150, 250)))},
+		{
+			Name:  "three tenths of the powder nobody measured",
+			Given: sheet(oily(), oil("60", "Sunflower oil"), line("28", "Kaolin", inOil(), soaks(40, 35, 45)), line("12", "Reed ash", inOil())),
+			Want: "S05 warn, cannot tell: There are 40.0 g of powder on 60.0 g of oil, and no oil absorption is on file for Reed ash: whether it stays a slurry cannot be told.\n" +
+				"  help: stir 10 g of the powders with their share of the oil before you make a batch\n" +
+				"  needs: the oil absorption of Reed ash, these grades\n" +
+				"  at: lines/2\n",
+		},
+		{Name: "a pressed powder", Given: sheet(dry(), oil("6", "Binder oil"), phase("B"), line("94", "Talc", inOil(), soaks(35, 30, 40)), phase("B"))},
 		{Name: "stirred into the polyol", Given: sheet(polyol("30", "Glycerin"), oil("5", "Sunflower oil"), line("60", "Kaolin", soaks(40, 35, 45)))},
 	},
 })
 
 // slurried reports whether a line takes part in a slurry of powder in oil: all
-// do in a product of oil; in one that oil is fed into, those of a phase of oil.
+// do in a product of oil; in one that oil is fed into, those of a phase of oil;
+// none in a dry mix, where a little oil is to bind and not to pour.
 func (s *Subject) slurried(line int) bool {
-	if s.Continuous == levigate.OilContinuous {
+	switch s.Continuous {
+	case levigate.OilContinuous:
 		return true
+	case levigate.NoLiquid:
+		return false
 	}
 	p := s.Formula.Lines[line].Phase
 	if p == "" {
@@ -139,9 +174,10 @@ func (s *Subject) slurried(line int) bool {
 	return oils >= oneKind
 }
 
-// oilShare is how much of a liquid raw material is oil.
+// oilShare is how much of a raw material is oil or fat: butters and waxes are
+// molten while the powder is stirred in.
 func oilShare(m *levigate.Material) float64 {
-	if m.Form != levigate.Liquid {
+	if m.Form != levigate.Liquid && m.Form != levigate.Solid {
 		return 0
 	}
 	var percent float64

@@ -27,7 +27,7 @@ var _ = register(Rule{
 	Messages: map[string]Message{
 		"apart": {
 			Text: "The emulsifiers have an HLB of {has}, the oils ask for {ask}.",
-			Help: "shift the shares of two emulsifiers, one high and one low; make three small trials a unit apart and let them stand",
+			Help: "shift the shares of two emulsifiers, one high and one low; make three small trials a unit apart and let them stand; water in oil on purpose asks for 3 to 6",
 		},
 	},
 	Check: func(s *Subject, r *Report) {
@@ -51,8 +51,24 @@ var _ = register(Rule{
 			Name:  "a lotion held by a W/O emulsifier",
 			Given: sheet(aqua("70"), line("20", "Sunflower oil", of("Helianthus Annuus Seed Oil", 100), kind(levigate.Oil), requires(7)), line("4", "Sorbitan oleate", of("Sorbitan Oleate", 100), hlb(4.3), role("emulsifier"))),
 			Want: "S06 advice: The emulsifiers have an HLB of 4.3, the oils ask for 7.0.\n" +
-				"  help: shift the shares of two emulsifiers, one high and one low; make three small trials a unit apart and let them stand\n" +
+				"  help: shift the shares of two emulsifiers, one high and one low; make three small trials a unit apart and let them stand; water in oil on purpose asks for 3 to 6\n" +
 				"  at: lines/2\n", Shows: Over,
+		},
+		{
+			Name:  "three tenths of water and of the oils unknown",
+			Given: sheet(aqua("30"), line("35", "Sunflower oil", of("Helianthus Annuus Seed Oil", 100), kind(levigate.Oil), requires(7)), oil("15", "Bog oil"), line("4", "Sorbitan oleate", of("Sorbitan Oleate", 100), hlb(4.3), role("emulsifier"))),
+			Want: "S06 advice: The emulsifiers have an HLB of 4.3, the oils ask for 7.0.\n" +
+				"  help: shift the shares of two emulsifiers, one high and one low; make three small trials a unit apart and let them stand; water in oil on purpose asks for 3 to 6\n" +
+				"  at: lines/3\n",
+		},
+		{Name: "less water is no lotion", Given: sheet(aqua("29"), line("60", "Sunflower oil", of("Helianthus Annuus Seed Oil", 100), kind(levigate.Oil), requires(7)), line("4", "Sorbitan oleate", of("Sorbitan Oleate", 100), hlb(4.3), role("emulsifier")))},
+		{Name: "too little of the oils is on file", Given: sheet(aqua("70"), line("13", "Sunflower oil", of("Helianthus Annuus Seed Oil", 100), kind(levigate.Oil), requires(7)), oil("7", "Bog oil"), line("4", "Sorbitan oleate", of("Sorbitan Oleate", 100), hlb(4.3), role("emulsifier")))},
+		{
+			Name:  "a little more than two apart",
+			Given: sheet(aqua("70"), line("20", "Sunflower oil", of("Helianthus Annuus Seed Oil", 100), kind(levigate.Oil), requires(7)), line("4", "Sorbitan oleate", of("Sorbitan Oleate", 100), hlb(4.6), role("emulsifier"))),
+			Want: "S06 advice: The emulsifiers have an HLB of 4.6, the oils ask for 7.0.\n" +
+				"  help: shift the shares of two emulsifiers, one high and one low; make three small trials a unit apart and let them stand; water in oil on purpose asks for 3 to 6\n" +
+				"  at: lines/2\n",
 		},
 		{
 			Name:  "two units apart",
@@ -70,6 +86,11 @@ var _ = register(Rule{
 			Given: sheet(aqua("70"), line("20", "Caprylic/capric triglyceride", of("Caprylic/Capric Triglyceride", 100), kind(levigate.Oil), requires(5, 15)),
 				line("4", "Polysorbate 60", of("Polysorbate 60", 100), hlb(14.9), role("emulsifier"))),
 		},
+		{
+			Name: "an emulsifying wax holds by its layers",
+			Given: sheet(aqua("70"), line("20", "Sunflower oil", of("Helianthus Annuus Seed Oil", 100), kind(levigate.Oil), requires(7)),
+				line("6", "Emulsifying wax", of("Polysorbate 60", 20), hlb(14.9), of("Cetearyl Alcohol", 80, "fatty-alcohol"), role("emulsifier"))),
+		},
 		{Name: "an emulsifier without an HLB", Given: sheet(aqua("70"), line("20", "Sunflower oil", of("Helianthus Annuus Seed Oil", 100), kind(levigate.Oil), requires(7)), emulsifier("4", "Acrylates crosspolymer"))},
 		{Name: "oils nobody measured", Given: sheet(aqua("70"), oil("20", "Bog oil"), line("4", "Sorbitan oleate", of("Sorbitan Oleate", 100), hlb(4.3), role("emulsifier")))},
 		{Name: "a gel in polyol", Given: sheet(polyol("30", "Glycerin"), line("65", "Sunflower oil", of("Helianthus Annuus Seed Oil", 100), kind(levigate.Oil), requires(7)), line("4", "Sucrose laurate", of("Sucrose Laurate", 100), hlb(15), role("emulsifier")))},
@@ -77,8 +98,9 @@ var _ = register(Rule{
 })
 
 // hlbOfEmulsifiers is the HLB of the emulsifiers together, by weight, with the
-// lines they stand on. False where one of them has none on file, or where a
-// charge makes the number mean something else.
+// lines they stand on. False where one of them has none on file, where a charge
+// makes the number mean something else, or where an emulsifying wax brings a fat
+// alcohol of its own: its layers hold, and no HLB says so.
 func (s *Subject) hlbOfEmulsifiers() (blend levigate.Range, lines []int, ok bool) {
 	var sum float64
 	add := func(h []levigate.Stated, g float64) bool {
@@ -100,6 +122,9 @@ func (s *Subject) hlbOfEmulsifiers() (blend levigate.Range, lines []int, ok bool
 		}
 		for j := range m.Declared {
 			x := m.Declared[j].Substance
+			if x.Is("fatty-alcohol") {
+				return blend, lines, false
+			}
 			if x == nil || x.Kind != levigate.Other {
 				continue // what it is dissolved in
 			}
@@ -148,8 +173,9 @@ func across(list []levigate.Stated) levigate.Range {
 
 // units writes a range of HLB.
 func units(r levigate.Range) string {
-	if r.Low == r.High {
-		return number(r.Low, 1)
+	low, high := number(r.Low, 1), number(r.High, 1)
+	if low == high {
+		return low
 	}
-	return number(r.Low, 1) + " to " + number(r.High, 1)
+	return low + " to " + high
 }

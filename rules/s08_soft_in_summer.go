@@ -71,7 +71,14 @@ var _ = register(Rule{
 			Given: sheet(oily(), line("30", "Shea butter", of("Butyrospermum Parkii Butter", 100, "butter"), melts(33)), oil("55", "Jojoba oil"), line("15", "Beeswax", of("Cera Alba", 100, "wax"), melts(63))),
 			Shows: Over,
 		},
-		{Name: "a serum is meant to run", Given: sheet(oily(), oil("97", "Jojoba oil"), line("3", "Shea butter", of("Butyrospermum Parkii Butter", 100, "butter"), melts(33)))},
+		{
+			Name:  "five grams of butter",
+			Given: sheet(oily(), oil("95", "Jojoba oil"), line("5", "Shea butter", of("Butyrospermum Parkii Butter", 100, "butter"), melts(33))),
+			Want: "S08 advice: Soft by 35 °C: Shea butter. Of what stays solid there are 0.0 g; 5 g and more are usual.\n" +
+				"  help: bring in wax, or a hard fat alcohol, and leave a tin at 40 °C overnight\n" +
+				"  at: lines/1\n",
+		},
+		{Name: "a serum is meant to run", Given: sheet(oily(), oil("95.1", "Jojoba oil"), line("4.9", "Shea butter", of("Butyrospermum Parkii Butter", 100, "butter"), melts(33)))},
 		{Name: "a lotion", Given: sheet(aqua("70"), line("20", "Shea butter", of("Butyrospermum Parkii Butter", 100, "butter"), melts(33)))},
 	},
 })

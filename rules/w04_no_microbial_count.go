@@ -18,8 +18,8 @@ const growsFrom = 50.0
 var _ = register(Rule{
 	ID:    "W04",
 	Name:  "no-microbial-count",
-	Title: "Natural powders or gums without a microbial count",
-	Why: "Clays, starches, ground shells and gums carry microbes and their spores. Low water activity stops growth and does not kill: " +
+	Title: "Natural powders, gums or honey without a microbial count",
+	Why: "Clays, starches, ground shells, gums and honey carry microbes and their spores. Low water activity stops growth and does not kill: " +
 		"what came in alive is still there when the product meets water. Nor is a preservative there to clean up a raw material.",
 	Since:    "0.1",
 	Severity: levigate.Warn,

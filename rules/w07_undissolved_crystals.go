@@ -26,15 +26,17 @@ var _ = register(Rule{
 		},
 	},
 	Check: func(s *Subject, r *Report) {
-		crystals := s.Undissolved()
-		if len(crystals) == 0 {
-			return
-		}
-		most := make([]Part, len(crystals))
+		var most []Part
 		var lines []int
-		for i, h := range crystals {
-			most[i] = Part{strings.TrimSuffix(h.Name, undissolved), h.Grams.Typical}
+		for _, h := range s.Undissolved() {
+			if s.meantAsGrains(h.From) {
+				continue
+			}
+			most = append(most, Part{strings.TrimSuffix(h.Name, undissolved), h.Grams.Typical})
 			lines = append(lines, h.From...)
+		}
+		if len(most) == 0 {
+			return
 		}
 		slices.Sort(lines)
 		r.Broken(Note{Say: "stays", At: atLines(slices.Compact(lines)), Args: Args{"temperature": s.Conditions.Temperature, "most": most}})
@@ -47,6 +49,14 @@ var _ = register(Rule{
 				"  help: bring it in as a syrup, grind it fine and mean it, or take less; look for crystals at the coldest storage\n" +
 				"  at: lines/1 lines/2\n",
 		},
+		{Name: "grains that are meant to stay", Given: sheet(line("30", "Honey", form(levigate.Liquid)), line("45", "White sugar", grains()), stays("Sucrose", 38.7, 0, 1))},
 		{Name: "all dissolved", Given: sheet(aqua("60"), line("10", "Sucrose"))},
 	},
 })
+
+// meantAsGrains reports whether all that bring a substance dry bring it to
+// scrub with: grains are meant to stay, and M09 says how many of them do not.
+func (s *Subject) meantAsGrains(lines []int) bool {
+	return slices.ContainsFunc(lines, func(i int) bool { return s.Sits(i) == levigate.Grain }) &&
+		!slices.ContainsFunc(lines, func(i int) bool { return s.Sits(i) != levigate.Grain && !s.cameDissolved(i) })
+}

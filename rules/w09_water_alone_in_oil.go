@@ -50,6 +50,22 @@ var _ = register(Rule{
 				"  help: leave the water out, or bring it in with four times its weight of a polyol and an emulsifier\n" +
 				"  at: lines/1\n",
 		},
+		{
+			Name:  "less than a tenth of something may be nothing",
+			Given: sheet(oil("95", "Sunflower oil"), aqua("4.9"), line("0.09", "Reed wax", of("Reed Wax", 100))),
+			Want: "W09 warn: Purified water: 4.9 g of water stand alone in 95.0 g of oil: nothing is dissolved in it and no emulsifier keeps its drops apart. Each has an activity of 1.\n" +
+				"  help: leave the water out, or bring it in with four times its weight of a polyol and an emulsifier\n" +
+				"  at: lines/1\n",
+		},
+		{Name: "a tenth of it may hold the drops", Given: sheet(oil("95", "Sunflower oil"), aqua("4.9"), line("0.1", "Reed wax", of("Reed Wax", 100)))},
+		{
+			Name:  "a paste that is half water is poured, whatever form is on file",
+			Given: sheet(oil("97", "Sunflower oil"), line("3", "Clay paste", of("Kaolin", 50), kind(levigate.Powder), of("Aqua", 50), water(50), form(levigate.Solid))),
+			Want: "W09 warn: Clay paste: 1.5 g of water stand alone in 97.0 g of oil: nothing is dissolved in it and no emulsifier keeps its drops apart. Each has an activity of 1.\n" +
+				"  help: leave the water out, or bring it in with four times its weight of a polyol and an emulsifier\n" +
+				"  at: lines/1\n",
+		},
+		{Name: "a damp powder is not", Given: sheet(oil("97", "Sunflower oil"), line("3", "Damp clay", of("Kaolin", 51), kind(levigate.Powder), of("Aqua", 49), water(49), form(levigate.FinePow)))},
 		{Name: "a trace", Given: sheet(oil("99.6", "Sunflower oil"), aqua("0.4")), Shows: Under},
 		{Name: "water in a polyol", Given: sheet(oil("75", "Sunflower oil"), polyol("20", "Glycerin"), aqua("5"))},
 		{Name: "an emulsion of water in oil", Given: sheet(oil("70", "Sunflower oil"), aqua("25"), emulsifier("5", "Polyglyceryl-3 diisostearate"))},

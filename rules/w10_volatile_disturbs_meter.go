@@ -56,7 +56,7 @@ var _ = register(Rule{
 		{Name: "a low-water gel with orange oil", Given: sheet(claim("low-water"), activity(0.4, 0.38, 0.42), line("0.5", "Orange oil", of("Citrus Aurantium Dulcis Peel Oil", 100, "essential-oil"))), Want: "W10 advice: 0.5 g of volatile matter (Citrus Aurantium Dulcis Peel Oil): not every water-activity meter sees past it.\n" +
 			"  help: ask the laboratory for its sensor before you send a sample, or send one made without it as well\n" +
 			"  at: lines/0\n", Shows: On},
-		{Name: "a trace", Given: sheet(claim("low-water"), activity(0.4, 0.38, 0.42), line("0.2", "Orange oil", of("Citrus Aurantium Dulcis Peel Oil", 100, "essential-oil"))), Shows: Under},
+		{Name: "a trace", Given: sheet(claim("low-water"), activity(0.4, 0.38, 0.42), line("0.45", "Orange oil", of("Citrus Aurantium Dulcis Peel Oil", 100, "essential-oil"))), Shows: Under},
 		{Name: "a toner nobody reads", Given: sheet(activity(0.97, 0.96, 0.98), line("5", "Ethanol", of("Alcohol", 100, "volatile")))},
 		{Name: "a serum has no activity", Given: sheet(oily(), claim("low-water"), line("1", "Orange oil", is("essential-oil")))},
 	},

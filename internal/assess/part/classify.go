@@ -32,9 +32,15 @@ func (s *Sheet) Slot(l *Line) Slot {
 // this project.
 const leastPolar = 0.03
 
+// leastLiquid is the share of the volume below which liquids only bind a dry
+// mix: a scented bath salt is no oil, a pressed powder no paste. Grains thrown
+// together leave about a third of the volume between them; with a quarter there
+// is air in the gaps. A judgement of this project.
+const leastLiquid = 0.25
+
 // Classify says which liquid is continuous.
 func (s *Sheet) Classify() levigate.Continuous {
-	var poured, solid, oil float64
+	var poured, crystals, dry, oil float64
 	for i := range s.Lines {
 		l := &s.Lines[i]
 		if l.Opened == nil {
@@ -50,9 +56,10 @@ func (s *Sheet) Classify() levigate.Continuous {
 		switch {
 		case l.Kind == levigate.Oil:
 			oil += volume
-		case l.Sits == levigate.Grain:
+		case l.Kind == levigate.Powder, l.Sits == levigate.Grain:
+			dry += volume
 		case l.Kind == levigate.Solute && l.Solid:
-			solid += volume
+			crystals += volume
 		case l.Kind == levigate.Solute:
 			oil += volume * l.OilInside
 			poured += volume * (1 - l.OilInside)
@@ -60,10 +67,10 @@ func (s *Sheet) Classify() levigate.Continuous {
 	}
 	polar := poured
 	if poured > 0 {
-		polar += solid
+		polar += crystals
 	}
 	switch {
-	case polar+oil == 0:
+	case polar+oil == 0, poured+oil < leastLiquid*(poured+oil+crystals+dry):
 		return levigate.NoLiquid
 	case polar < leastPolar*(polar+oil):
 		return levigate.OilContinuous

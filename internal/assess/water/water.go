@@ -66,6 +66,10 @@ func run(s *part.Sheet) {
 		oils(s, y)
 		return
 	}
+	if s.Continuous == levigate.NoLiquid && crystalGrams(s) >= mostlyCrystals {
+		none(s, "not applicable: a dry mix of crystals, whose water is bound and no solution; a reading tells")
+		return
+	}
 	reading, measured, pinned := y.calibrate()
 	a := y.sum.Activity(y.total)
 	at := []float64{a}
@@ -86,6 +90,21 @@ func run(s *part.Sheet) {
 		y.isotherm(a, pinned)
 		y.rinse(a, pinned)
 	}
+}
+
+// mostlyCrystals is the share of salts and sugars from which a dry mix has no
+// activity by sum: their curves are of solutions, and a bath salt is none, g per
+// 100 g.
+const mostlyCrystals = 5.0
+
+func crystalGrams(s *part.Sheet) float64 {
+	var sum float64
+	for i := range s.Lines {
+		if l := &s.Lines[i]; l.Opened != nil && l.Kind == levigate.Solute {
+			sum += l.Grams
+		}
+	}
+	return sum
 }
 
 // none says of every water figure why there is none.
