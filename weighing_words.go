@@ -88,7 +88,7 @@ func (l *WeighingList) Remarks(i int) []string {
 	if w.Shows.Cmp(w.Grams) != 0 {
 		out = append(out, "shows "+l.Shown(w.Shows, w.Balance))
 	}
-	if left, lines, balance := l.lent(w.Line); len(lines) > 0 {
+	if left, lines, balance := l.Lent(w.Line); len(lines) > 0 {
 		word := "pre-mix"
 		if len(lines) > 1 {
 			word = "pre-mixes"
@@ -98,8 +98,9 @@ func (l *WeighingList) Remarks(i int) []string {
 	return out
 }
 
-// lent is what the pre-mixes leave of a line, and the lines they are for.
-func (l *WeighingList) lent(line int) (left quantity.Decimal, lines []int, balance int) {
+// Lent is what the pre-mixes leave of a line to weigh by itself, and the lines
+// they are for; none when it is lent to none.
+func (l *WeighingList) Lent(line int) (left quantity.Decimal, lines []int, balance int) {
 	for i := range l.Lines {
 		p := l.Lines[i].Premix
 		if p == nil || p.In != line {

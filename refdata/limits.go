@@ -43,6 +43,16 @@ type PreservativeLimit struct {
 	From       levigate.Provenance
 }
 
+// SunLimit is how much of an oil may stay on skin that sees the sun.
+type SunLimit struct {
+	INCI  string
+	Limit float64 // % of the finished product
+	From  levigate.Provenance
+}
+
+// SunLimits lists the limits of pressed citrus oils on file.
+func SunLimits() []SunLimit { return sunLimits() }
+
 // LimitedSubstance is one of the substances a row covers. Factor is the grams
 // of acid that one gram of it counts as; 1 for the acid itself.
 type LimitedSubstance struct {
@@ -65,7 +75,11 @@ var (
 	growthLimits       = once("limits/growth", readGrowth)
 	criteria           = once("limits/criteria", readCriterion)
 	preservativeLimits = once("limits/preservatives", readPreservative)
-	acidFactors        = sync.OnceValue(func() map[string]Row {
+	sunLimits          = once("limits/sun", func(r Row) (SunLimit, error) {
+		limit, from, err := r.Cell("limit")
+		return SunLimit{r.Text("inci"), limit.Typical, from}, err
+	})
+	acidFactors = sync.OnceValue(func() map[string]Row {
 		out := map[string]Row{}
 		for _, r := range mustOpen("limits/factors").Rows {
 			out[r.Text("substance")+" as "+r.Text("expressed_as")] = r

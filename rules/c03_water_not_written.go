@@ -162,7 +162,7 @@ const builtIn = 4.0
 // inCrystals reports whether a raw material's water is that of its crystals and
 // stays there: nothing pours here that could dissolve them.
 func (s *Subject) inCrystals(m *levigate.Material) bool {
-	return s.Continuous != levigate.PolarContinuous && m.Water.Typical >= builtIn && (m.Form == levigate.Crystals || m.Form == levigate.Grains) && mostlySolute(m)
+	return s.Continuous != levigate.PolarContinuous && m.Water.Typical >= builtIn && (m.Form == levigate.Crystals || m.Form == levigate.Grains) && mostly(m, levigate.Solute)
 }
 
 // isPlainWater reports whether a raw material is water and written as such.

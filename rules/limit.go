@@ -35,6 +35,10 @@ func limitRows(ref string) ([]Limit, error) {
 			out = append(out, Limit{"V/" + p.Entry, fmt.Sprintf("%s, %s: %s %%", p.Group, strings.Join(p.Use, " and "),
 				quantity.Significant(p.Limit, 2)), p.From.Mark, p.From.From})
 		}
+	case "limits/sun":
+		for _, l := range refdata.SunLimits() {
+			out = append(out, Limit{l.INCI, quantity.Significant(l.Limit, 2) + " % of what stays on the skin", l.From.Mark, l.From.From})
+		}
 	case "pairs":
 		out = pairRows(refdata.Pairs())
 	case "pairs/clashes":

@@ -103,6 +103,17 @@ func (s *Subject) poured() poured {
 	return p
 }
 
+// mostly reports whether half of a raw material and more is of a kind.
+func mostly(m *levigate.Material, kind levigate.Kind) bool {
+	var percent float64
+	for i := range m.Declared {
+		if x := m.Declared[i].Substance; x != nil && x.Kind == kind {
+			percent += m.Declared[i].Percent.Typical
+		}
+	}
+	return percent >= 50
+}
+
 // kind says of what kind the substances declared so far are.
 func kind(k levigate.Kind) trait {
 	return func(m *levigate.Material) {

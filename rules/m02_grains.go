@@ -35,7 +35,7 @@ var _ = register(Rule{
 	},
 	Check: func(s *Subject, r *Report) {
 		lines := s.Lines(func(i int, m *levigate.Material) bool {
-			if s.Formula.Product == "bath" && mostlySolute(m) {
+			if s.Formula.Product == "bath" && mostly(m, levigate.Solute) {
 				return false // gone in the tub before it touches skin
 			}
 			return s.Sits(i) == levigate.Grain && (m.Size.Typical == 0 || m.Size.Typical >= felt || m.HasRole("scrub"))

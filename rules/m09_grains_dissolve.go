@@ -46,7 +46,7 @@ var _ = register(Rule{
 			return
 		}
 		for i, m := range s.Materials() {
-			if s.Sits(i) != levigate.Grain || !mostlySolute(m) || s.Formula.Lines[i].Percent.IsZero() {
+			if s.Sits(i) != levigate.Grain || !mostly(m, levigate.Solute) || s.Formula.Lines[i].Percent.IsZero() {
 				continue
 			}
 			g := s.Grams(i)
@@ -128,16 +128,6 @@ var _ = register(Rule{
 		{Name: "shell does not dissolve", Given: sheet(aqua("20"), line("7", "Walnut shell powder", of("Juglans Regia Shell Powder", 100), kind(levigate.Powder), grains()))},
 	},
 })
-
-func mostlySolute(m *levigate.Material) bool {
-	var percent float64
-	for i := range m.Declared {
-		if s := m.Declared[i].Substance; s != nil && s.Kind == levigate.Solute {
-			percent += m.Declared[i].Percent.Typical
-		}
-	}
-	return percent >= 50
-}
 
 // goneOf is what dissolves of a line of grains: as the water activity has it
 // where the substance has a curve with a saturation, else from its solubility;

@@ -238,7 +238,7 @@ type dissolved struct {
 func (s *Subject) dissolving() []dissolved {
 	var out []dissolved
 	for i, m := range s.Materials() {
-		if m.Form == levigate.Liquid || m.Dissolved || s.Sits(i) == levigate.Grain || m.Form == levigate.Grains || !mostlySolute(m) || s.staysOf(i) > 0 {
+		if m.Form == levigate.Liquid || m.Dissolved || s.Sits(i) == levigate.Grain || m.Form == levigate.Grains || !mostly(m, levigate.Solute) || s.staysOf(i) > 0 {
 			continue
 		}
 		for j := range m.Declared {

@@ -45,7 +45,7 @@ var _ = register(Rule{
 		grains, solids := 0.0, s.declared(levigate.Powder)
 		for _, i := range lines {
 			grains += s.Grams(i)
-			if mostlySolute(s.Formula.Lines[i].Match.Material) {
+			if mostly(s.Formula.Lines[i].Match.Material, levigate.Solute) {
 				solids += s.Grams(i)
 			}
 		}

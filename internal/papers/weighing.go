@@ -48,7 +48,7 @@ type WeighingLine struct {
 	Grams    string
 	Balance  string
 	From, To string
-	UnderOne bool
+	Framed   bool // a slip is easy here: under a gram, or not to be weighed as it stands
 	Remarks  []string
 }
 
@@ -129,10 +129,14 @@ func lineOf(l *levigate.WeighingList, i int) WeighingLine {
 	x := &l.Lines[i]
 	out := WeighingLine{
 		Number: fmt.Sprint(x.Line + 1), Name: x.Name, Code: x.Code, Percent: x.Percent.Fixed(2), Grams: l.Shown(x.Grams, x.Balance),
-		Balance: fmt.Sprint(x.Balance + 1), From: render.None, UnderOne: x.UnderOne(), Remarks: l.Remarks(i),
+		Balance: fmt.Sprint(x.Balance + 1), From: render.None, Framed: x.UnderOne(), Remarks: l.Remarks(i),
 	}
 	if !x.To.IsZero() {
 		out.From, out.To = l.Shown(x.From, x.Balance), l.Shown(x.To, x.Balance)
+	}
+	// Part of it goes in with pre-mixes: what goes on the balance is the rest.
+	if left, lines, balance := l.Lent(x.Line); len(lines) > 0 {
+		out.Framed, out.From, out.To = true, "by itself", l.Shown(left, balance)
 	}
 	return out
 }

@@ -220,7 +220,7 @@ func lineRow(l *WeighingLine) row {
 		name.lines = append(name.lines, styled{remarkType, strings.Join(l.Remarks, "; ")})
 	}
 	grams := said(gramsType, l.Grams)
-	grams.framed = l.UnderOne
+	grams.framed = l.Framed
 	allowed := said(style{size: 8}, l.From)
 	if l.To != "" {
 		allowed.lines = append(allowed.lines, styled{style{size: 8}, l.To})
