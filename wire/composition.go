@@ -25,13 +25,13 @@ type Held struct {
 
 func containedOf(c *levigate.Contained) Contained {
 	return Contained{
-		INCI: c.INCI, Percent: number(c.Percent.Typical), Low: number(c.Percent.Low), High: number(c.Percent.High),
+		INCI: c.INCI, Percent: share(c.Percent.Typical), Low: share(c.Percent.Low), High: share(c.Percent.High),
 		Volume: known(c.Volume), Moles: known(c.Moles), From: fromOne(c.From),
 	}
 }
 
 func heldOf(h *levigate.Held) Held {
-	return Held{Kind: string(h.Kind), Name: h.Name, Grams: number(h.Grams.Typical), Low: number(h.Grams.Low), High: number(h.Grams.High), From: fromOne(h.From)}
+	return Held{Kind: string(h.Kind), Name: h.Name, Grams: share(h.Grams.Typical), Low: share(h.Grams.Low), High: share(h.Grams.High), From: fromOne(h.From)}
 }
 
 // known is null for the 0 that stands for "not on file".

@@ -17,7 +17,7 @@ type Ingredient struct {
 	High      *float64 `json:"high"`
 	BelowOne  bool     `json:"below-one"` // little enough to stand in any order behind the others
 	Tie       bool     `json:"tie"`       // as much as the one before it
-	Uncertain bool     `json:"uncertain"` // its range overlaps another's
+	Uncertain bool     `json:"uncertain"` // its range overlaps another's, or crosses 1 %
 	Colourant bool     `json:"colourant"`
 	From      []int    `json:"from"` // lines, from 1
 }
@@ -60,7 +60,7 @@ func IngredientsOf(a *levigate.Assessment, file, draft string, made Made, findin
 func ingredientOf(i *levigate.Ingredient) Ingredient {
 	out := Ingredient{
 		Market: i.Market, INCI: list(i.INCI),
-		Percent: number(i.Percent.Typical), Low: number(i.Percent.Low), High: number(i.Percent.High),
+		Percent: share(i.Percent.Typical), Low: share(i.Percent.Low), High: share(i.Percent.High),
 		BelowOne: i.Below1, Tie: i.Tie, Uncertain: i.Uncertain, Colourant: i.Colourant, From: fromOne(i.From),
 	}
 	if i.Name != "" {
