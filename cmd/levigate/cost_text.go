@@ -30,13 +30,7 @@ func printCosting(out io.Writer, c *levigate.Costing) {
 }
 
 func (p costingText) title() {
-	var parts []string
-	for _, s := range []string{p.Formula.Code, p.Formula.Name, program.ProductWords(p.Formula.Product)} {
-		if s != "" {
-			parts = append(parts, s)
-		}
-	}
-	fmt.Fprintf(p, "%s · cost of the raw materials\nwith the prices known on %s\n\n", p.ink.bold(strings.Join(parts, " · ")), program.DayWords(p.Day))
+	fmt.Fprintf(p, "%s · cost of the raw materials\nwith the prices known on %s\n\n", p.ink.bold(headline(p.Formula)), program.DayWords(p.Day))
 }
 
 // money writes an amount with all its places; with its currency where the head

@@ -46,15 +46,8 @@ func (r report) print(a *levigate.Assessment) {
 }
 
 func (r report) title(a *levigate.Assessment) {
-	f := a.Formula
-	var parts []string
-	for _, p := range []string{f.Code, f.Name, program.ProductWords(f.Product)} {
-		if p != "" {
-			parts = append(parts, p)
-		}
-	}
 	at := render.Plain(a.Conditions.Temperature) + " °C"
-	fmt.Fprintln(r, r.ink.bold(strings.Join(parts, " · "))+" · formula check at "+at)
+	fmt.Fprintln(r, r.ink.bold(headline(a.Formula))+" · formula check at "+at)
 }
 
 func (r report) head(text string) { fmt.Fprintf(r, "\n%s\n", r.ink.bold(text)) }

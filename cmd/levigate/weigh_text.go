@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"levigate"
-	"levigate/internal/program"
 	"levigate/quantity"
 	"levigate/work"
 	"levigate/work/render"
@@ -31,13 +30,7 @@ func printWeighing(out io.Writer, l *levigate.WeighingList) {
 }
 
 func (p weighingText) title() {
-	var parts []string
-	for _, s := range []string{p.Formula.Code, p.Formula.Name, program.ProductWords(p.Formula.Product)} {
-		if s != "" {
-			parts = append(parts, s)
-		}
-	}
-	fmt.Fprintf(p, "%s · %s\n\n", p.ink.bold(strings.Join(parts, " · ")), p.Title())
+	fmt.Fprintf(p, "%s · %s\n\n", p.ink.bold(headline(p.Formula)), p.Title())
 }
 
 func (p weighingText) balances() {
