@@ -10,6 +10,7 @@ type Code string
 const (
 	Invalid  Code = "invalid"   // what was written can't be used
 	NotFound Code = "not-found" // the thing named does not exist
+	Conflict Code = "conflict"  // it was changed or made by someone else meanwhile
 	Internal Code = "internal"  // our fault
 )
 
@@ -30,6 +31,9 @@ func (e *Error) Unwrap() error { return e.Cause }
 func CodeOf(err error) Code {
 	if e, ok := errors.AsType[*Error](err); ok {
 		return e.Code
+	}
+	if _, clash := errors.AsType[*ClashError](err); clash {
+		return Conflict
 	}
 	return Internal
 }

@@ -29,6 +29,7 @@ func (s stopped) Error() string { return fmt.Sprintf("status %d", int(s)) }
 var statuses = map[levigate.Code]int{
 	levigate.Invalid:  statusUnread,
 	levigate.NotFound: statusUnread,
+	levigate.Conflict: statusUnread,
 	levigate.Internal: statusFault,
 }
 

@@ -71,6 +71,7 @@ func (s *server) fail(w http.ResponseWriter, r *http.Request, err error) {
 var statuses = map[levigate.Code]int{
 	levigate.Invalid:  http.StatusBadRequest,
 	levigate.NotFound: http.StatusNotFound,
+	levigate.Conflict: http.StatusConflict,
 	levigate.Internal: http.StatusInternalServerError,
 }
 
