@@ -6,6 +6,7 @@ require (
 	codeberg.org/go-fonts/dejavu v0.4.0
 	codeberg.org/go-pdf/fpdf v0.12.0
 	github.com/alecthomas/kong v1.17.0
+	github.com/danielgtaylor/huma/v2 v2.37.2
 	github.com/goccy/go-yaml v1.19.2
 	github.com/quagmt/udecimal v1.10.1
 	github.com/santhosh-tekuri/jsonschema/v6 v6.0.3
@@ -13,4 +14,4 @@ require (
 	pgregory.net/rapid v1.3.0
 )
 
-require golang.org/x/text v0.23.0 // indirect
+require golang.org/x/text v0.34.0 // indirect

@@ -102,5 +102,15 @@ func (d Decimal) Fixed(n int) string {
 	return s + strings.Repeat("0", n-len(frac))
 }
 
+// UnmarshalJSON reads the number that MarshalJSON writes.
+func (d *Decimal) UnmarshalJSON(b []byte) error {
+	n, err := udecimal.Parse(string(b))
+	if err != nil {
+		return fmt.Errorf("%.40q is not an exact number", b)
+	}
+	d.d = n
+	return nil
+}
+
 // MarshalJSON writes a JSON number.
 func (d Decimal) MarshalJSON() ([]byte, error) { return []byte(d.String()), nil }

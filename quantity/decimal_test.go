@@ -63,3 +63,18 @@ func FuzzParseDecimal(f *testing.F) {
 		}
 	})
 }
+
+func TestDecimalThroughJSON(t *testing.T) {
+	for _, s := range []string{"0", "12.5", "0.000001", "999999999999", "-3.5"} {
+		var d Decimal
+		if err := d.UnmarshalJSON([]byte(s)); err != nil || d.String() != s {
+			t.Errorf("%s reads as %s, %v", s, d, err)
+		}
+	}
+	for _, s := range []string{`"12"`, "1e400", "null", "", "{}"} {
+		var d Decimal
+		if err := d.UnmarshalJSON([]byte(s)); err == nil {
+			t.Errorf("%s was read as %s", s, d)
+		}
+	}
+}

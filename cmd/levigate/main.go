@@ -22,7 +22,7 @@ type commands struct {
 	Cost        costCommand        `cmd:"" help:"Cost the raw materials of a formula from a price list."`
 	Explain     explainCommand     `cmd:"" help:"Say what a figure, method, rule or table is, with sources."`
 	Ingredients ingredientsCommand `cmd:"" help:"Draft the ingredient list of one or more formula files."`
-	Serve       serveCommand       `cmd:"" help:"Show the workshop's formulas in the browser, read-only."`
+	Serve       serveCommand       `cmd:"" help:"Write and check formulas in the browser."`
 	Schema      schemaCommand      `cmd:"" help:"Print the JSON Schema of the formula file."`
 	Weigh       weighCommand       `cmd:"" help:"Make the weighing list of a formula for a batch and the balances at hand."`
 	Completion  completionCommand  `cmd:"" help:"Print a completion script for a shell."`

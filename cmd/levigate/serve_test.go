@@ -22,7 +22,7 @@ func TestServe(t *testing.T) {
 	if err := os.WriteFile(folder+"/t.formula.yaml", []byte(tea), 0o644); err != nil {
 		t.Fatal(err)
 	}
-	cmd := exec.Command(self, "serve", "--addr", "127.0.0.1:0", "--dir", folder)
+	cmd := exec.Command(self, "serve", "--addr", "127.0.0.1:0", "--dir", folder, "--workspace", t.TempDir())
 	cmd.Env = append(os.Environ(), asked+"=1")
 	out, err := cmd.StdoutPipe()
 	if err != nil {
@@ -37,7 +37,16 @@ func TestServe(t *testing.T) {
 	if err != nil || !ok {
 		t.Fatalf("said %q, %v", line, err)
 	}
-	res, err := http.Get(url + "formulas/t")
+	url, token, _ := strings.Cut(url, "?token=")
+	if res, err := http.Get(url + "formulas/t"); err != nil || res.StatusCode != 401 {
+		t.Fatalf("without the token: %v, %v", res, err)
+	}
+	ask, err := http.NewRequest("GET", url+"formulas/t", nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	ask.Header.Set("Authorization", "Bearer "+token)
+	res, err := http.DefaultClient.Do(ask)
 	if err != nil {
 		t.Fatal(err)
 	}

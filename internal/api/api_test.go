@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"io"
+	"log"
 	"net/http"
 	"net/http/httptest"
 	"strings"
@@ -54,6 +55,7 @@ func nasty() Sheet {
 func get(t *testing.T, h http.Handler, change func(*http.Request)) (int, http.Header, string) {
 	t.Helper()
 	r := httptest.NewRequest("GET", "http://127.0.0.1:7420/", nil)
+	r.AddCookie(&http.Cookie{Name: cookieName, Value: token})
 	change(r)
 	w := httptest.NewRecorder()
 	h.ServeHTTP(w, r)
@@ -64,7 +66,11 @@ func get(t *testing.T, h http.Handler, change func(*http.Request)) (int, http.He
 	return w.Code, w.Header(), string(body)
 }
 
-const address = "127.0.0.1:7420"
+const address, token = "127.0.0.1:7420", "a-token-of-this-test"
+
+func handlerOf(w Workshop) http.Handler {
+	return New(Config{Workshop: w, Address: address, Token: token, Log: log.New(io.Discard, "", 0)})
+}
 
 func to(path string) func(*http.Request) {
 	return func(r *http.Request) { r.URL.Path = path }
@@ -72,7 +78,7 @@ func to(path string) func(*http.Request) {
 
 // Nothing in a formula file becomes markup, on any page.
 func TestTextNeverBecomesMarkup(t *testing.T) {
-	h := Handler(shelf{sheets: []Sheet{nasty(), {Name: "p", File: "<script>", Problems: []levigate.Problem{{Text: "<script>", Help: "<script>"}}}}}, address)
+	h := handlerOf(shelf{sheets: []Sheet{nasty(), {Name: "p", File: "<script>", Problems: []levigate.Problem{{Text: "<script>", Help: "<script>"}}}}})
 	for _, path := range []string{"/", "/formulas/n", "/formulas/p", "/formulas/<script>"} {
 		status, _, body := get(t, h, to(path))
 		if status != 200 && status != 404 {
@@ -88,7 +94,7 @@ func TestTextNeverBecomesMarkup(t *testing.T) {
 }
 
 func TestGuard(t *testing.T) {
-	h := Handler(shelf{}, address)
+	h := handlerOf(shelf{})
 	for _, c := range []struct {
 		name   string
 		change func(*http.Request)
@@ -100,8 +106,28 @@ func TestGuard(t *testing.T) {
 		{"another name that points here", func(r *http.Request) { r.Host = "evil.example:7420" }, 421},
 		{"own name, another port", func(r *http.Request) { r.Host = "localhost:80" }, 421},
 		{"no name", func(r *http.Request) { r.Host = "" }, 421},
-		{"a form of another site", func(r *http.Request) { r.Method = "POST"; r.Header.Set("Origin", "https://evil.example") }, 405},
+		{"a form of another site", func(r *http.Request) { r.Method = "POST"; r.Header.Set("Origin", "https://evil.example") }, 403},
 		{"something that writes", func(r *http.Request) { r.Method = "DELETE" }, 405},
+		{"no token", func(r *http.Request) { r.Header.Del("Cookie") }, 401},
+		{"a wrong token", func(r *http.Request) { r.Header.Set("Cookie", cookieName+"=wrong") }, 401},
+		{"a wrong token in the address", func(r *http.Request) { r.Header.Del("Cookie"); r.URL.RawQuery = "token=wrong" }, 401},
+		{"the token in another address", func(r *http.Request) {
+			r.Header.Del("Cookie")
+			r.URL.Path = "/formulas/x"
+			r.URL.RawQuery = "token=" + token
+		}, 401},
+		{"a wrong bearer beside a good cookie", func(r *http.Request) { r.Header.Set("Authorization", "Bearer wrong") }, 401},
+		{"a bearer", func(r *http.Request) { r.Header.Del("Cookie"); r.Header.Set("Authorization", "Bearer "+token) }, 200},
+		{"a cookie left by another start", func(r *http.Request) { r.Header.Set("Cookie", cookieName+"=old; "+cookieName+"="+token) }, 200},
+		{"another site's picture", func(r *http.Request) {
+			r.Header.Set("Sec-Fetch-Site", "cross-site")
+			r.Header.Set("Sec-Fetch-Mode", "no-cors")
+		}, 403},
+		{"another port's page asks the interface", func(r *http.Request) { r.URL.Path = "/api/drafts"; r.Header.Set("Sec-Fetch-Site", "same-site") }, 403},
+		{"a link followed", func(r *http.Request) {
+			r.Header.Set("Sec-Fetch-Site", "cross-site")
+			r.Header.Set("Sec-Fetch-Mode", "navigate")
+		}, 200},
 		{"head", func(r *http.Request) { r.Method = "HEAD" }, 200},
 		{"nowhere", to("/elsewhere"), 404},
 		{"climbing out", to("/formulas/../../etc"), 404},
@@ -118,14 +144,14 @@ func TestGuard(t *testing.T) {
 
 // What went wrong inside stays inside; the reader hears that it was not her.
 func TestOurFaultIsNotShown(t *testing.T) {
-	status, _, body := get(t, Handler(shelf{err: errors.New("secret/path: disk")}, address), to("/"))
+	status, _, body := get(t, handlerOf(shelf{err: errors.New("secret/path: disk")}), to("/"))
 	if status != 500 || strings.Contains(body, "secret") || !strings.Contains(body, "our fault") {
 		t.Errorf("%d %s", status, body)
 	}
 }
 
 func TestPageSaysTheBandWithTheActivity(t *testing.T) {
-	_, _, body := get(t, Handler(shelf{sheets: []Sheet{nasty()}}, address), to("/formulas/n"))
+	_, _, body := get(t, handlerOf(shelf{sheets: []Sheet{nasty()}}), to("/formulas/n"))
 	for _, want := range []string{"0.28–0.34", "Water activity 0.30, between 0.28 and 0.34, nine times in ten", "Must be settled before release", "not asked for"} {
 		if !strings.Contains(body, want) {
 			t.Errorf("the page lacks %q", want)

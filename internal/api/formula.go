@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"levigate"
+	"levigate/internal/view"
 	"levigate/quantity"
 	"levigate/work"
 	"levigate/work/render"
@@ -18,7 +19,7 @@ type formulaPage struct {
 	Stops      []note // must be settled before release
 	Strip      []stripFigure
 	Table      table
-	Charts     []drawn
+	Charts     []view.Chart
 	WaterNotes []note
 	Held       []holding
 	Declared   []declared
@@ -34,7 +35,7 @@ type problemPage struct {
 	Helps    []string
 }
 
-func (s *server) formula(w http.ResponseWriter, r *http.Request) {
+func (s *Server) formula(w http.ResponseWriter, r *http.Request) {
 	sheet, err := s.workshop.Sheet(r.Context(), r.PathValue("name"))
 	if err != nil {
 		s.fail(w, r, err)
@@ -77,7 +78,7 @@ func pageOf(s *Sheet) (*formulaPage, error) {
 	p.Stops = stops
 	p.Table = tableOf(f, line, whole)
 	p.WaterNotes = water
-	p.Charts = chartsOf(a)
+	p.Charts = view.Charts(a)
 	p.Held = heldOf(a)
 	p.Declared = declaredOf(a)
 	return p, nil
@@ -91,7 +92,7 @@ func facts(a *levigate.Assessment, product string) []string {
 	} else {
 		out = append(out, "no batch size stated; grams are for 100 g")
 	}
-	out = append(out, "at "+degrees(a.Conditions.Temperature))
+	out = append(out, "at "+view.Degrees(a.Conditions.Temperature))
 	if len(f.Claims) > 0 {
 		out = append(out, "claims "+strings.Join(f.Claims, ", "))
 	}
@@ -101,7 +102,7 @@ func facts(a *levigate.Assessment, product string) []string {
 // holding is one row of what the formula truly holds.
 type holding struct {
 	Kind, Name  string
-	Sign        mark
+	Sign        view.Mark
 	Grams, Band string
 	Lines       string
 	First       bool // of its kind
@@ -113,8 +114,8 @@ func heldOf(a *levigate.Assessment) []holding {
 		if h.Grams.High == 0 {
 			continue
 		}
-		x := holding{Kind: string(h.Kind), Sign: markOfKind(h.Kind), Name: h.Name, Lines: linesText(h.From)}
-		x.Grams, x.Band = ranged(h.Grams, quantity.GramPer100g)
+		x := holding{Kind: string(h.Kind), Sign: view.MarkOfKind(h.Kind), Name: h.Name, Lines: linesText(h.From)}
+		x.Grams, x.Band = view.Ranged(h.Grams, quantity.GramPer100g)
 		// The total water has a band of its own, narrower than the sum of the
 		// lines' ends; one sheet says one thing.
 		if f := a.Figures.Get("water.total"); h.Kind == levigate.Water && f != nil && f.State != work.Missing {

@@ -5,28 +5,63 @@ import (
 	"html/template"
 	"log"
 	"net/http"
+	"time"
 
 	"levigate"
 	"levigate/ui"
 )
 
-// server answers requests about one workshop.
-type server struct {
-	workshop Workshop
-	pages    *template.Template
+// Config is what a server stands on.
+type Config struct {
+	Workshop Workshop
+	Bench    Bench
+	Address  string // of the listener: host and port
+	Token    string // whoever asks must hold it
+	Log      *log.Logger
+	// Heartbeat is how often an idle stream of events shows that it lives; zero
+	// for the usual.
+	Heartbeat time.Duration
 }
 
-// Handler is the page of a workshop, for a listener at address.
-func Handler(w Workshop, address string) http.Handler {
-	s := &server{workshop: w, pages: template.Must(template.New("ui").ParseFS(ui.Pages, "*.html"))}
+// Server answers requests about one workshop and one bench.
+type Server struct {
+	config   Config
+	workshop Workshop
+	pages    *template.Template
+	hub      *hub
+	handler  http.Handler
+}
+
+// New is a server. Close ends its streams of events, which would else keep a
+// listener from closing.
+func New(c Config) *Server {
+	if c.Log == nil {
+		c.Log = log.Default()
+	}
+	if c.Heartbeat == 0 {
+		c.Heartbeat = heartbeat
+	}
+	s := &Server{config: c, workshop: c.Workshop, hub: newHub(), pages: template.Must(template.New("ui").ParseFS(ui.Pages, "*.html"))}
 	mux := http.NewServeMux()
 	mux.HandleFunc("GET /{$}", s.index)
 	mux.HandleFunc("GET /formulas/{name}", s.formula)
 	mux.HandleFunc("GET /levigate.css", static("text/css; charset=utf-8", ui.CSS()))
 	mux.HandleFunc("GET /icon.svg", static("image/svg+xml", ui.Icon))
 	mux.HandleFunc("/", s.nothing)
-	return guard(mux, address)
+	mux.HandleFunc("GET /api/events", s.events)
+	mux.HandleFunc("/api/", func(w http.ResponseWriter, r *http.Request) {
+		refuse(w, r, http.StatusNotFound, "there is nothing at this address", "GET /api/openapi.json lists what there is")
+	})
+	s.routes(mux)
+	s.handler = s.guard(mux)
+	return s
 }
+
+// ServeHTTP answers one request.
+func (s *Server) ServeHTTP(w http.ResponseWriter, r *http.Request) { s.handler.ServeHTTP(w, r) }
+
+// Close ends every stream of events.
+func (s *Server) Close() { s.hub.close() }
 
 // frame is what every page has around it.
 type frame struct {
@@ -39,14 +74,14 @@ type frame struct {
 
 // render writes a page whole or not at all: a template that fails half way
 // must not leave half a page with a good status.
-func (s *server) render(w http.ResponseWriter, r *http.Request, status int, page, title string, model any) {
+func (s *Server) render(w http.ResponseWriter, r *http.Request, status int, page, title string, model any) {
 	f := frame{Title: title, Stamp: s.workshop.Stamp(), Page: model}
 	if t := r.URL.Query().Get("theme"); t == "light" || t == "dark" {
 		f.Theme, f.Query = t, "?theme="+t
 	}
 	var b bytes.Buffer
 	if err := s.pages.ExecuteTemplate(&b, page, f); err != nil {
-		log.Printf("page %s: %v", page, err)
+		s.config.Log.Printf("page %s: %v", page, err)
 		http.Error(w, "the page could not be made; that is our fault", http.StatusInternalServerError)
 		return
 	}
@@ -57,11 +92,11 @@ func (s *server) render(w http.ResponseWriter, r *http.Request, status int, page
 }
 
 // fail shows an error as a page.
-func (s *server) fail(w http.ResponseWriter, r *http.Request, err error) {
+func (s *Server) fail(w http.ResponseWriter, r *http.Request, err error) {
 	status := statuses[levigate.CodeOf(err)]
 	text := err.Error()
 	if status == http.StatusInternalServerError {
-		log.Printf("%s: %v", r.URL.Path, err)
+		s.config.Log.Printf("%s: %v", r.Pattern, err)
 		text = "Something went wrong here; that is our fault."
 	}
 	s.render(w, r, status, "error.html", "Not shown", text)
@@ -75,7 +110,7 @@ var statuses = map[levigate.Code]int{
 	levigate.Internal: http.StatusInternalServerError,
 }
 
-func (s *server) nothing(w http.ResponseWriter, r *http.Request) {
+func (s *Server) nothing(w http.ResponseWriter, r *http.Request) {
 	s.fail(w, r, &levigate.Error{Code: levigate.NotFound, Message: "There is nothing at this address."})
 }
 

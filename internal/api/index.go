@@ -4,6 +4,7 @@ import (
 	"net/http"
 
 	"levigate"
+	"levigate/internal/view"
 	"levigate/work/render"
 )
 
@@ -21,7 +22,7 @@ type indexPage struct {
 	Entries []entry
 }
 
-func (s *server) index(w http.ResponseWriter, r *http.Request) {
+func (s *Server) index(w http.ResponseWriter, r *http.Request) {
 	sheets, err := s.workshop.Sheets(r.Context())
 	if err != nil {
 		s.fail(w, r, err)
@@ -54,7 +55,7 @@ func entryOf(s *Sheet) entry {
 func tally(findings []levigate.Finding) string {
 	n := map[string]int{}
 	for i := range findings {
-		n[severityOf(&findings[i]).Word]++
+		n[view.SeverityOf(&findings[i]).Word]++
 	}
 	out := ""
 	for _, c := range []struct{ word, said string }{

@@ -2,17 +2,16 @@ package api
 
 import (
 	"slices"
-	"strconv"
 	"strings"
 
 	"levigate"
-	"levigate/work/render"
+	"levigate/internal/view"
 )
 
 // note is a finding in the margin.
 type note struct {
 	ID         string
-	Severity   severity
+	Severity   view.Severity
 	Rule       string
 	Text, Help string
 	Needs      string
@@ -23,9 +22,6 @@ type note struct {
 	Leader     *leader
 }
 
-// gravity orders findings: what must be settled first stands first.
-var gravity = map[string]int{"stop": 0, "warn": 1, "cant": 2, "adv": 3}
-
 // sortNotes deals the findings out: those about a line stand at the line, those
 // about a water figure in the water section, the rest at the table's head. What
 // must be settled before release is named once more at the head of the sheet.
@@ -33,22 +29,16 @@ func sortNotes(a *levigate.Assessment) (line map[int][]note, whole, water, stops
 	line = map[int][]note{}
 	var pending []note
 	var about [][]int
-	findings := slices.Clone(a.Findings)
-	slices.SortStableFunc(findings, func(x, y levigate.Finding) int {
-		return gravity[severityOf(&x).Class] - gravity[severityOf(&y).Class]
-	})
-	for i := range findings {
-		f := &findings[i]
-		n := note{ID: "note-" + strconv.Itoa(i+1), Severity: severityOf(f), Rule: f.Rule, Text: render.Tie(f.Text), Help: render.Tie(sentence(f.Help)), Needs: render.Tie(sentence(f.Needs))}
-		if f.Blocks() {
+	for i, found := range view.Notes(a) {
+		n := note{ID: "note-" + number(i), Severity: found.Severity, Rule: found.Rule, Text: found.Text, Help: found.Help, Needs: found.Needs}
+		if found.Blocks() {
 			stops = append(stops, n)
 		}
-		lines := linesAt(f.At)
 		switch {
-		case len(lines) > 0:
-			about = append(about, lines)
+		case len(found.Lines) > 0:
+			about = append(about, found.Lines)
 			pending = append(pending, n)
-		case slices.ContainsFunc(f.At, func(at string) bool { return strings.HasPrefix(at, "figures/water.") }):
+		case slices.ContainsFunc(found.Figures, func(id string) bool { return strings.HasPrefix(id, "water.") }):
 			water = append(water, n)
 		default:
 			whole = append(whole, n)
@@ -91,25 +81,4 @@ func spread(line map[int][]note, notes []note, about [][]int) {
 			deal(i, slices.MinFunc(lines, func(a, b int) int { return len(line[a]) - len(line[b]) }))
 		}
 	}
-}
-
-// linesAt lists the lines a finding points at, counted from 0.
-func linesAt(at []string) []int {
-	var out []int
-	for _, place := range at {
-		if n, ok := strings.CutPrefix(place, "lines/"); ok {
-			if i, err := strconv.Atoi(n); err == nil && i >= 0 {
-				out = append(out, i)
-			}
-		}
-	}
-	return out
-}
-
-// sentence makes a help text that starts small and ends open into one.
-func sentence(s string) string {
-	if s == "" {
-		return ""
-	}
-	return strings.ToUpper(s[:1]) + strings.TrimSuffix(s[1:], ".") + "."
 }

@@ -8,6 +8,7 @@ import (
 
 	"levigate"
 	"levigate/internal/chart"
+	"levigate/internal/view"
 	"levigate/quantity"
 	"levigate/work"
 	"levigate/work/render"
@@ -96,7 +97,7 @@ func writtenWater(a *levigate.Assessment) float64 {
 func activity(a *levigate.Assessment) (*work.Figure, chart.Whisker, string) {
 	return a.Figures.Get("water.activity"),
 		chart.Whisker{Min: 0, Max: 1, Ticks: []chart.Tick{{At: 0, Text: "0"}, {At: 0.6, Text: "0.60"}, {At: 1, Text: "1"}}},
-		"at " + degrees(a.Conditions.Temperature) + ", mixed evenly"
+		"at " + view.Degrees(a.Conditions.Temperature) + ", mixed evenly"
 }
 
 // room is the room for water; for a product that oil surrounds, what its oils

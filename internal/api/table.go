@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"levigate"
+	"levigate/internal/view"
 	"levigate/quantity"
 	"levigate/work/render"
 )
@@ -26,7 +27,7 @@ type phase struct {
 
 type tableLine struct {
 	Phase, Number  string // the phase's letter stands on its first line only
-	Mark           mark
+	Mark           view.Mark
 	Material, INCI string
 	Amount         amount
 	QS             bool
@@ -58,7 +59,7 @@ func tableOf(f *levigate.Formula, notes map[int][]note, whole []note) table {
 		l := &f.Lines[i]
 		x := tableLine{Number: number(i), Material: l.Name, Amount: amountOf(l.Percent), QS: l.QS}
 		if m := l.Match.Material; m != nil {
-			x.Mark, x.Material, x.INCI = markOf(m), render.Tie(m.Name), inciOf(m)
+			x.Mark, x.Material, x.INCI = view.MarkOf(m), render.Tie(m.Name), inciOf(m)
 			x.Function = strings.Join(m.Role, ", ")
 		}
 		for _, n := range notes[i] {

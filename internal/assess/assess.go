@@ -30,6 +30,9 @@ type Request struct {
 	Working    bool // record how every figure came about
 	All        bool // also findings that hold and rows not judged
 	Problems   []levigate.Problem
+	// Unread names lines that stand on the sheet and could not be read. They are
+	// not in Formula; figures that need every line are missing because of them.
+	Unread []string
 }
 
 // Parts lists the parts' names in order.
@@ -55,7 +58,7 @@ func Gives(name string) []string {
 func Check(r Request) *levigate.Assessment {
 	s := &part.Sheet{
 		Assessment: &levigate.Assessment{Formula: r.Formula, Conditions: r.Conditions, Problems: r.Problems, Readings: r.Readings},
-		Library:    r.Library, Readings: r.Readings, Curves: r.Curves, Working: r.Working,
+		Library:    r.Library, Readings: r.Readings, Curves: r.Curves, Working: r.Working, Unread: r.Unread,
 	}
 	s.Figures = make(levigate.Figures, 0, 24)
 	s.OpenLines()

@@ -2,8 +2,11 @@ package program
 
 import (
 	"context"
+	"crypto/rand"
+	"encoding/base64"
 	"errors"
 	"io/fs"
+	"log"
 	"net"
 	"net/http"
 	"time"
@@ -24,13 +27,20 @@ type Program struct {
 	Clock   func() time.Time
 	// Folder holds the formula files the page shows.
 	Folder fs.FS
+	// Workspace is the folder that drafts are kept in; empty for the user's own.
+	Workspace string
+	OpenStore OpenStore
+	Log       *log.Logger
 
 	listener net.Listener
+	token    string // of this start
+	store    levigate.Store
+	bench    *Bench
 }
 
 // New is a program with the embedded raw materials and the demo workshop.
 func New() *Program {
-	return &Program{Library: library.New(nil), Version: Version, Clock: time.Now, Folder: examples.Files}
+	return &Program{Library: library.New(nil), Version: Version, Clock: time.Now, Folder: examples.Files, OpenStore: inMemory, Log: log.Default()}
 }
 
 // Listen takes an address of this machine for the page; port 0 takes a free
@@ -44,23 +54,44 @@ func (p *Program) Listen(addr string) error {
 		return &levigate.Error{Code: levigate.Invalid, Message: "the page cannot listen on " + addr,
 			Help: "another program may have that port; name another with --addr 127.0.0.1:0", Cause: err}
 	}
-	p.listener = l
+	p.listener, p.token = l, newToken()
 	return nil
+}
+
+// newToken is what whoever asks must hold: as hard to guess as a key, and new
+// at each start.
+func newToken() string {
+	b := make([]byte, 32)
+	rand.Read(b) // never fails
+	return base64.RawURLEncoding.EncodeToString(b)
 }
 
 // URL is where the page is found once Listen has succeeded.
 func (p *Program) URL() string { return "http://" + p.listener.Addr().String() + "/" }
 
+// Token is what every request carries.
+func (p *Program) Token() string { return p.token }
+
+// LaunchURL is the address to open: it hands the token to the browser.
+func (p *Program) LaunchURL() string { return p.URL() + "?token=" + p.token }
+
 // Run serves the page until the context ends.
 func (p *Program) Run(ctx context.Context) error {
+	if err := p.Open(ctx); err != nil {
+		return err
+	}
+	answers := api.New(api.Config{Workshop: p, Bench: p.bench, Address: p.listener.Addr().String(), Token: p.token, Log: p.Log})
 	server := &http.Server{
-		Handler:           api.Handler(p, p.listener.Addr().String()),
+		Handler:           answers,
+		ErrorLog:          p.Log,
 		ReadHeaderTimeout: 5 * time.Second,
 		ReadTimeout:       10 * time.Second,
 		WriteTimeout:      30 * time.Second,
 		IdleTimeout:       60 * time.Second,
 		MaxHeaderBytes:    1 << 16,
 	}
+	// A stream of events is never idle: it has to be told.
+	server.RegisterOnShutdown(answers.Close)
 	done := make(chan error, 1)
 	go func() { done <- server.Serve(p.listener) }()
 	select {
@@ -80,13 +111,17 @@ func (p *Program) Run(ctx context.Context) error {
 	return nil
 }
 
-// Close gives back what Listen took; Run does so by itself.
+// Close gives back what Listen and Open took. What was acknowledged is kept.
 func (p *Program) Close() error {
-	if p.listener == nil {
-		return nil
+	var errs []error
+	if p.listener != nil {
+		if err := p.listener.Close(); !errors.Is(err, net.ErrClosed) {
+			errs = append(errs, err)
+		}
 	}
-	if err := p.listener.Close(); !errors.Is(err, net.ErrClosed) {
-		return err
+	if p.store != nil {
+		errs = append(errs, p.store.Close())
+		p.store, p.bench = nil, nil
 	}
-	return nil
+	return errors.Join(errs...)
 }

@@ -168,7 +168,12 @@ func TestRun(t *testing.T) {
 	done := make(chan error, 1)
 	go func() { done <- p.Run(ctx) }()
 	for path, want := range map[string]string{"": "Walnut hand polish", "formulas/HP-01": "Moisture curve", "levigate.css": "--paper"} {
-		res, err := http.Get(p.URL() + path)
+		ask, err := http.NewRequest("GET", p.URL()+path, nil)
+		if err != nil {
+			t.Fatal(err)
+		}
+		ask.Header.Set("Authorization", "Bearer "+p.Token())
+		res, err := http.DefaultClient.Do(ask)
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -31,10 +31,14 @@ internal/assess/*   -> root calc/* refdata rules work quantity cite internal/ass
 internal/validation -> root calc/* refdata formulafile internal/assess internal/library work quantity cite
 internal/exchange   -> root formulafile quantity
 internal/chart      -> quantity
+internal/view       -> root work work/render internal/chart quantity
+internal/sheet      -> root formulafile quantity
+internal/store/*    -> root
 internal/papers     -> root work work/render internal/chart quantity cite
-internal/api        -> root wire work work/render internal/chart ui quantity
+internal/api        -> root wire work work/render internal/chart internal/view ui quantity
 ui                  ->
 internal/program    -> anything
+client              -> root wire
 cmd/levigate        -> internal/program root wire formulafile work work/render quantity
 tools/*             -> anything
 examples            -> anything

@@ -1,5 +1,5 @@
-// Command gendocs writes the pages of docs/ that come from the code: rules,
-// messages, methods, validation and tables.
+// Command gendocs writes the files of docs/ that come from the code: rules,
+// messages, methods, validation, tables, and what the HTTP interface takes.
 //
 //	go run ./tools/gendocs          writes them
 //	go run ./tools/gendocs -check   fails when the committed pages differ
@@ -18,6 +18,7 @@ import (
 	"os"
 	"path/filepath"
 
+	"levigate/internal/api"
 	"levigate/tools/newrule/skeleton"
 )
 
@@ -71,6 +72,7 @@ func pages() []page {
 		{"methods.md", methodsPage()},
 		{"validation.md", validationPage()},
 		{"tables.md", tablesPage()},
+		{"openapi.json", string(api.OpenAPI())},
 	}
 }
 

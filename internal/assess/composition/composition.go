@@ -162,8 +162,8 @@ func order(k levigate.Kind) int {
 // total makes the figure water.total.
 func total(s *part.Sheet) work.Figure {
 	const id, title = "water.total", "Total water"
-	if missing := s.Unopened(); len(missing) > 0 {
-		return work.None(id, title, quantity.GramPer100g, TotalWater, "needs the composition of "+strings.Join(missing, ", "))
+	if needs := s.Needs(); needs != "" {
+		return work.None(id, title, quantity.GramPer100g, TotalWater, needs)
 	}
 	f := work.Figure{ID: id, Title: title, Unit: quantity.GramPer100g, State: work.Good, Method: TotalWater,
 		Grade: cite.MeasuredHere, Sources: TotalWater.Sources}

@@ -7,6 +7,8 @@
 package part
 
 import (
+	"strings"
+
 	"levigate"
 	"levigate/work"
 )
@@ -25,6 +27,7 @@ type Sheet struct {
 	Readings []levigate.Reading
 	Curves   bool // draw curves too
 	Working  bool // record how each figure came about
+	Unread   []string
 
 	// Lines are the formula's lines opened; a line that could not be opened
 	// has a nil Opened.
@@ -73,4 +76,16 @@ func (s *Sheet) Unopened() []string {
 		}
 	}
 	return out
+}
+
+// Needs says what a figure that needs every line lacks; empty when it has all.
+func (s *Sheet) Needs() string {
+	var out []string
+	if names := s.Unopened(); len(names) > 0 {
+		out = append(out, "needs the composition of "+strings.Join(names, ", "))
+	}
+	if len(s.Unread) > 0 {
+		out = append(out, "needs the percentage of "+strings.Join(s.Unread, ", "))
+	}
+	return strings.Join(out, "; ")
 }

@@ -79,6 +79,8 @@ func run(s *part.Sheet) {
 	switch {
 	case len(missing) > 0:
 		why = "needs a density for " + strings.Join(missing, ", ")
+	case len(s.Unread) > 0:
+		why = "needs the percentage of " + strings.Join(s.Unread, ", ")
 	case v.total() == 0:
 		why = "no line has a percentage"
 	}

@@ -6,7 +6,6 @@ package water
 import (
 	"fmt"
 	"math"
-	"strings"
 	"sync"
 
 	"levigate"
@@ -56,8 +55,8 @@ const (
 )
 
 func run(s *part.Sheet) {
-	if missing := s.Unopened(); len(missing) > 0 {
-		none(s, "needs the composition of "+strings.Join(missing, ", "))
+	if needs := s.Needs(); needs != "" {
+		none(s, needs)
 		return
 	}
 	y := build(s)

@@ -1,4 +1,4 @@
-package api
+package view
 
 import (
 	"fmt"
@@ -16,7 +16,7 @@ import (
 // moisture is what the formula holds against activity, with its own point, the
 // limits and the room left to the first of them.
 func moisture(a *levigate.Assessment, c *levigate.Curve) chart.Spec {
-	s := chart.Spec{X: chart.Axis{Title: "water activity at " + degrees(a.Conditions.Temperature), Min: 0, Max: 1}, Hue: "water",
+	s := chart.Spec{X: chart.Axis{Title: "water activity at " + Degrees(a.Conditions.Temperature), Min: 0, Max: 1}, Hue: "water",
 		At: c.X.Values, Line: c.Y.Values, Low: c.Low, High: c.High}
 	for _, v := range []float64{0, 0.2, 0.4, 0.6, 0.8, 1} {
 		s.X.Ticks = append(s.X.Ticks, chart.Tick{At: v, Text: quantity.Significant(v, 1)})

@@ -1,4 +1,4 @@
-package api
+package view
 
 import (
 	"html/template"
@@ -10,9 +10,10 @@ import (
 	"levigate/quantity"
 )
 
-// drawn is one chart, drawn for a desk and for a phone, and the same as a
+// Chart is one chart, Chart for a desk and for a phone, and the same as a
 // table.
-type drawn struct {
+type Chart struct {
+	ID           string // of the curve
 	Title, Unit  string
 	Wide, Narrow template.HTML
 	Says         string
@@ -20,13 +21,15 @@ type drawn struct {
 	Rows         [][]string
 }
 
-// The two widths a chart is drawn for, px.
+// The two widths a chart is Chart for, px.
 var wide, narrow = size{592, 376}, size{328, 320}
 
 type size struct{ width, height int }
 
-func chartsOf(a *levigate.Assessment) []drawn {
-	var out []drawn
+// Charts draws what a check has curves for: the moisture curve, and how the
+// product rinses off.
+func Charts(a *levigate.Assessment) []Chart {
+	var out []Chart
 	if c := curve(a, "water.isotherm"); c != nil {
 		out = append(out, draw(c, "Moisture curve", "g of water that 100 g of the formula hold", moisture(a, c)))
 	}
@@ -41,8 +44,8 @@ func chartsOf(a *levigate.Assessment) []drawn {
 
 // draw makes both sizes and the table. Every point of the table is a point of
 // the curve; long ones are thinned to what a person reads.
-func draw(c *levigate.Curve, title, unit string, spec chart.Spec) drawn {
-	d := drawn{Title: title, Unit: unit, Says: spec.Name,
+func draw(c *levigate.Curve, title, unit string, spec chart.Spec) Chart {
+	d := Chart{ID: c.ID, Title: title, Unit: unit, Says: spec.Name,
 		Head: []string{c.X.Title, c.Y.Title, "between"}}
 	id := "clip-" + strings.ReplaceAll(c.ID, ".", "-")
 	spec.Width, spec.Height = wide.width, wide.height

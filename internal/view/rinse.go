@@ -1,4 +1,4 @@
-package api
+package view
 
 import (
 	"fmt"
@@ -78,7 +78,7 @@ func start(c *levigate.Curve, hue string) chart.Spec {
 
 // withActivity adds the activity to the table of the rinse path: both curves go
 // along the same water.
-func withActivity(a *levigate.Assessment, d drawn) drawn {
+func withActivity(a *levigate.Assessment, d Chart) Chart {
 	w := curve(a, "water.rinse")
 	if w == nil {
 		return d
