@@ -25,13 +25,16 @@ formulafile         -> root quantity cite
 refdata             -> root quantity cite
 rules               -> root refdata work quantity cite
 wire                -> root work quantity cite
-internal/library    -> root refdata quantity
+internal/fold       ->
+internal/library    -> root refdata quantity internal/fold
 internal/assess     -> root calc/* refdata rules work quantity cite internal/assess/*
 internal/assess/*   -> root calc/* refdata rules work quantity cite internal/assess/*
 internal/validation -> root calc/* refdata formulafile internal/assess internal/library work quantity cite
 internal/exchange   -> root formulafile quantity
 internal/chart      -> quantity
 internal/papers     -> root work work/render internal/chart quantity cite
+internal/ledger     -> root work quantity cite
+internal/store/*    -> root work quantity cite internal/ledger internal/fold
 internal/api        -> root wire work work/render internal/chart ui quantity
 ui                  ->
 internal/program    -> anything
