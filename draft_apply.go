@@ -50,6 +50,9 @@ func (d *Document) change(ch *Change) (undo *Change, clash *Clash, err error) {
 	if len(ch.To) > MostCell {
 		return nil, nil, refused("a cell holds at most %d bytes", MostCell)
 	}
+	if !ch.text() {
+		return nil, nil, refused("a change holds bytes that are no text")
+	}
 	if ch.List == "head" {
 		return d.setHead(ch)
 	}

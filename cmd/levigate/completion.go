@@ -38,7 +38,7 @@ type command struct {
 	name, help string
 	flags      []flag
 	words      []string // names it takes
-	files      bool     // it takes files
+	files      string   // it takes files of this pattern
 }
 
 type flag struct{ name, help string }
@@ -57,7 +57,9 @@ func wordsOf(s *session) []command {
 		}
 		switch node.Name {
 		case "assess", "cost", "ingredients", "weigh":
-			c.files = true
+			c.files = "*.yaml"
+		case "backup", "restore":
+			c.files = "*"
 		case "calc":
 			for _, m := range program.Calcs() {
 				c.words = append(c.words, m.ID)
@@ -95,8 +97,8 @@ func bash(w io.Writer, commands []command) {
 		"    COMPREPLY=($(compgen -W %s -- \"$word\"))\n    return\n  fi\n  case ${COMP_WORDS[1]} in\n", quote(names(commands)+" --help --version"))
 	for _, c := range commands {
 		files := ""
-		if c.files {
-			files = " $(compgen -f -X '!*.yaml' -- \"$word\") $(compgen -d -- \"$word\")"
+		if c.files != "" {
+			files = " $(compgen -f -X " + quote("!"+c.files) + " -- \"$word\") $(compgen -d -- \"$word\")"
 		}
 		fmt.Fprintf(w, "    %s) COMPREPLY=($(compgen -W %s -- \"$word\")%s);;\n", c.name, quote(c.all()), files)
 	}
@@ -111,8 +113,8 @@ func zsh(w io.Writer, commands []command) {
 	fmt.Fprint(w, "    )\n    _describe command commands\n    return\n  fi\n  case $words[2] in\n")
 	for _, c := range commands {
 		files := ""
-		if c.files {
-			files = "; _files -g '*.yaml'"
+		if c.files != "" {
+			files = "; _files -g " + quote(c.files)
 		}
 		fmt.Fprintf(w, "    %s) compadd -- %s%s;;\n", c.name, c.all(), files)
 	}
@@ -130,7 +132,7 @@ func fish(w io.Writer, commands []command) {
 		if len(c.words) > 0 {
 			fmt.Fprintf(w, "%s -a %s\n", within, quote(strings.Join(c.words, " ")))
 		}
-		if c.files {
+		if c.files != "" {
 			fmt.Fprintf(w, "%s -F\n", within)
 		}
 	}

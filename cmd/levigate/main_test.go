@@ -131,7 +131,7 @@ func TestExitStatus(t *testing.T) {
 
 // Each command's help lists the exit statuses.
 func TestHelpListsExitStatuses(t *testing.T) {
-	for _, c := range []string{"assess", "calc", "explain", "serve", "schema", "completion"} {
+	for _, c := range []string{"assess", "calc", "explain", "serve", "schema", "completion", "verify", "backup", "restore"} {
 		if r := started(t, "", c, "--help"); !strings.Contains(strings.Join(strings.Fields(r.out), " "), "Exit status: 0 done; 1 something") {
 			t.Errorf("%s --help: %s", c, r.out)
 		}

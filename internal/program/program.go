@@ -40,7 +40,7 @@ type Program struct {
 
 // New is a program with the embedded raw materials and the demo workshop.
 func New() *Program {
-	return &Program{Library: library.New(nil), Version: Version, Clock: time.Now, Folder: examples.Files, OpenStore: inMemory, Log: log.Default()}
+	return &Program{Library: library.New(nil), Version: Version, Clock: time.Now, Folder: examples.Files, OpenStore: onDisk, Log: log.Default()}
 }
 
 // Listen takes an address of this machine for the page; port 0 takes a free

@@ -2,90 +2,106 @@ package program
 
 import (
 	"context"
-	"io/fs"
+	"errors"
 	"os"
 	"path/filepath"
 	"runtime"
-	"strings"
 
 	"levigate"
-	"levigate/examples"
-	"levigate/internal/store/memory"
-	"levigate/wire"
+	"levigate/internal/store/sqlite"
 )
 
-// OpenStore opens the workspace kept in a folder, and makes folder and workspace
-// where there is none; fresh says that it was made just now.
-type OpenStore func(ctx context.Context, dir string) (store levigate.Store, fresh bool, err error)
-
-// inMemory keeps nothing.
-func inMemory(context.Context, string) (levigate.Store, bool, error) { return memory.New(), true, nil }
-
-// Open opens the workspace, once. A fresh one is given the demo formulas as
-// drafts.
-func (p *Program) Open(ctx context.Context) error {
-	if p.store != nil {
-		return nil
+// WorkspaceDir is the folder a workspace is kept in: the one named, else
+// levigate in the user's data folder.
+func WorkspaceDir(named string) (string, error) {
+	if named != "" {
+		return named, nil
 	}
-	dir := p.Workspace
-	if dir == "" {
-		var err error
-		if dir, err = workspaceOf(runtime.GOOS, os.Getenv, os.UserHomeDir); err != nil {
-			return err
-		}
-	}
-	store, fresh, err := p.OpenStore(ctx, dir)
+	data, err := dataDir(runtime.GOOS, os.Getenv, os.UserHomeDir)
 	if err != nil {
-		return err
+		return "", &levigate.Error{Code: levigate.Invalid, Message: "the system does not say where your data is kept", Help: "name a folder with --workspace", Cause: err}
 	}
-	p.store, p.bench = store, NewBench(p, store)
-	if fresh {
-		return p.bench.demo(ctx)
-	}
-	return nil
+	return filepath.Join(data, "levigate"), nil
 }
 
-// demo puts the formulas of the demo workshop in as drafts.
-func (b *Bench) demo(ctx context.Context) error {
-	names, err := fs.Glob(examples.Files, "*"+suffix)
-	if err != nil {
-		return err
-	}
-	for _, name := range names {
-		data, err := fs.ReadFile(examples.Files, name)
-		if err != nil {
-			return err
-		}
-		id := "demo-" + strings.ToLower(strings.TrimSuffix(name, suffix))
-		if _, err := b.CreateDraft(ctx, &wire.NewDraft{ID: id, File: string(data)}); err != nil && levigate.CodeOf(err) != levigate.Conflict {
-			return err
-		}
-	}
-	return nil
-}
-
-// workspaceOf is where a system keeps what belongs to a person and not to a
-// program's settings.
-func workspaceOf(system string, env func(string) string, home func() (string, error)) (string, error) {
-	under := func(parts ...string) (string, error) {
-		h, err := home()
-		if err != nil {
-			return "", &levigate.Error{Code: levigate.Invalid, Message: "this system does not say where your files are kept", Help: "name a folder with --workspace", Cause: err}
-		}
-		return filepath.Join(append([]string{h}, parts...)...), nil
-	}
+// dataDir is where a system keeps a user's data.
+func dataDir(system string, env func(string) string, home func() (string, error)) (string, error) {
 	switch system {
 	case "windows":
 		if dir := env("LocalAppData"); dir != "" {
-			return filepath.Join(dir, "levigate"), nil
+			return dir, nil
 		}
-		return under("AppData", "Local", "levigate")
+		return "", errors.New("LocalAppData is not set")
 	case "darwin":
-		return under("Library", "Application Support", "levigate")
+		dir, err := home()
+		return filepath.Join(dir, "Library", "Application Support"), err
 	}
-	// A relative one is invalid by the specification of base folders.
+	// A path that is not absolute is to be passed over.
 	if dir := env("XDG_DATA_HOME"); filepath.IsAbs(dir) {
-		return filepath.Join(dir, "levigate"), nil
+		return dir, nil
 	}
-	return under(".local", "share", "levigate")
+	dir, err := home()
+	return filepath.Join(dir, ".local", "share"), err
+}
+
+// kept opens a workspace that is there; a command that only looks makes none.
+func kept(named string) (*sqlite.Store, error) {
+	dir, err := WorkspaceDir(named)
+	if err != nil {
+		return nil, err
+	}
+	if info, err := os.Stat(dir); err == nil && info.IsDir() && !sqlite.Exists(dir) || errors.Is(err, os.ErrNotExist) {
+		return nil, &levigate.Error{Code: levigate.NotFound, Message: "there is no workspace in " + dir, Help: "name the folder of one with --workspace; levigate serve makes one"}
+	}
+	return sqlite.Open(dir)
+}
+
+// Looked is a workspace, or a backup, of which all was looked at.
+type Looked struct {
+	File     string
+	Contents *sqlite.Contents
+	Noted    bool // the hash noted earlier is that of a record
+}
+
+// VerifyWorkspace looks at all of a workspace. noted is a hash written down
+// earlier, or empty.
+func (p *Program) VerifyWorkspace(ctx context.Context, dir, noted string) (*Looked, error) {
+	s, err := kept(dir)
+	if err != nil {
+		return nil, err
+	}
+	defer s.Close()
+	c, err := s.Check(ctx)
+	if err != nil {
+		return nil, err
+	}
+	return &Looked{File: s.Path(), Contents: c, Noted: c.Chain.Holds(noted)}, nil
+}
+
+// BackupWorkspace copies a workspace into a new file, and looks at all of that.
+func (p *Program) BackupWorkspace(ctx context.Context, dir, to string) (*Looked, error) {
+	s, err := kept(dir)
+	if err != nil {
+		return nil, err
+	}
+	defer s.Close()
+	c, err := s.Backup(ctx, to)
+	if err != nil {
+		return nil, err
+	}
+	return &Looked{File: to, Contents: c}, nil
+}
+
+// RestoreWorkspace brings a backup back. replace lets it take the place of a
+// workspace that holds something; faulty lets in records edited by hand.
+func (p *Program) RestoreWorkspace(ctx context.Context, dir, file string, replace, faulty bool) (l *Looked, keptAs string, err error) {
+	dir, err = WorkspaceDir(dir)
+	if err != nil {
+		return nil, "", err
+	}
+	r, err := sqlite.Restore(ctx, dir, file, sqlite.Restoring{Replace: replace, Faulty: faulty, Now: p.Clock})
+	if err != nil {
+		return nil, "", err
+	}
+	return &Looked{File: filepath.Join(dir, sqlite.File), Contents: r.Contents}, r.Kept, nil
 }

@@ -25,7 +25,8 @@ formulafile         -> root quantity cite
 refdata             -> root quantity cite
 rules               -> root refdata work quantity cite
 wire                -> root work quantity cite
-internal/library    -> root refdata quantity
+internal/fold       ->
+internal/library    -> root refdata quantity internal/fold
 internal/assess     -> root calc/* refdata rules work quantity cite internal/assess/*
 internal/assess/*   -> root calc/* refdata rules work quantity cite internal/assess/*
 internal/validation -> root calc/* refdata formulafile internal/assess internal/library work quantity cite
@@ -33,8 +34,9 @@ internal/exchange   -> root formulafile quantity
 internal/chart      -> quantity
 internal/view       -> root work work/render internal/chart quantity
 internal/sheet      -> root formulafile quantity
-internal/store/*    -> root
+internal/store/*    -> root work quantity cite internal/ledger internal/fold
 internal/papers     -> root work work/render internal/chart quantity cite
+internal/ledger     -> root work quantity cite
 internal/api        -> root wire work work/render internal/chart internal/view ui quantity
 ui                  ->
 internal/program    -> anything
