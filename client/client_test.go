@@ -16,7 +16,7 @@ import (
 	"levigate/client"
 	"levigate/internal/api"
 	"levigate/internal/program"
-	"levigate/internal/store/memory"
+	"levigate/internal/store/sqlite/sqlitetest"
 	"levigate/wire"
 )
 
@@ -28,7 +28,7 @@ func running(t *testing.T) (*client.Client, *api.Server, *bytes.Buffer) {
 	server := httptest.NewUnstartedServer(nil)
 	p := program.New()
 	var logged bytes.Buffer
-	h := api.New(api.Config{Workshop: p, Bench: program.NewBench(p, memory.New()), Address: server.Listener.Addr().String(),
+	h := api.New(api.Config{Workshop: p, Bench: program.NewBench(p, sqlitetest.Open(t)), Address: server.Listener.Addr().String(),
 		Token: token, Log: log.New(&logged, "", 0), Heartbeat: 20 * time.Millisecond})
 	server.Config.Handler = h
 	server.Start()

@@ -18,15 +18,15 @@ import (
 	"levigate"
 	"levigate/internal/api"
 	"levigate/internal/program"
-	"levigate/internal/store/memory"
+	"levigate/internal/store/sqlite/sqlitetest"
 	"levigate/wire"
 )
 
 const address, token = "127.0.0.1:7420", "a-token-of-this-test"
 
-func server(bench func(api.Bench) api.Bench, to io.Writer) *api.Server {
+func server(t testing.TB, bench func(api.Bench) api.Bench, to io.Writer) *api.Server {
 	p := program.New()
-	var b api.Bench = program.NewBench(p, memory.New())
+	var b api.Bench = program.NewBench(p, sqlitetest.Open(t))
 	if bench != nil {
 		b = bench(b)
 	}
@@ -50,7 +50,7 @@ func ask(h http.Handler, method, path, body string, change func(*http.Request)) 
 const document = `{"head":{"code":"S-1","name":"Sheet","product":"bath"},"lines":[{"id":"a","cells":{"material":"Glycerin","percent":"60"}}],"making":[]}`
 
 func TestRefusals(t *testing.T) {
-	h := server(nil, io.Discard)
+	h := server(t, nil, io.Discard)
 	if w := ask(h, "POST", "/api/drafts", `{"id":"draft-0001","document":`+document+`}`, nil); w.Code != 201 {
 		t.Fatal(w.Code, w.Body)
 	}
@@ -124,7 +124,7 @@ func TestRefusals(t *testing.T) {
 
 // The token comes in the address once and leaves it at once.
 func TestFirstVisit(t *testing.T) {
-	h := server(nil, io.Discard)
+	h := server(t, nil, io.Discard)
 	w := ask(h, "GET", "/?token="+token, "", func(r *http.Request) { r.Header.Del("Cookie") })
 	cookie := w.Header().Get("Set-Cookie")
 	if w.Code != 303 || w.Header().Get("Location") != "/" || w.Header().Get("Referrer-Policy") != "no-referrer" {
@@ -161,7 +161,7 @@ func (faulty) Drafts(context.Context, string, int) (wire.DraftList, error) {
 
 func TestOurFaultIsOurs(t *testing.T) {
 	var logged bytes.Buffer
-	h := server(func(b api.Bench) api.Bench { return faulty{b} }, &logged)
+	h := server(t, func(b api.Bench) api.Bench { return faulty{b} }, &logged)
 	for _, path := range []string{"/api/materials?text=Moonflower", "/api/drafts?text=Moonflower"} {
 		w := ask(h, "GET", path, "", nil)
 		if w.Code != 500 || !strings.Contains(w.Body.String(), `"code":"internal"`) || strings.Contains(w.Body.String(), "disk") {
@@ -175,7 +175,7 @@ func TestOurFaultIsOurs(t *testing.T) {
 
 // A listener that does not read is let go, and nobody waits for it.
 func TestSlowListener(t *testing.T) {
-	h := server(nil, io.Discard)
+	h := server(t, nil, io.Discard)
 	if w := ask(h, "POST", "/api/drafts", `{"id":"draft-0001","document":`+document+`}`, nil); w.Code != 201 {
 		t.Fatal(w.Code)
 	}
@@ -224,7 +224,7 @@ func (s *slow) SetReadDeadline(time.Time) error  { return nil }
 // The page in docs/ is what is served, every address is in it, and what may be
 // null says so.
 func TestSpecification(t *testing.T) {
-	h := server(nil, io.Discard)
+	h := server(t, nil, io.Discard)
 	w := ask(h, "GET", "/api/openapi.json", "", nil)
 	kept, err := os.ReadFile("../../docs/openapi.json")
 	if err != nil || w.Body.String() != string(kept) {
@@ -260,7 +260,7 @@ func TestSpecification(t *testing.T) {
 // BenchmarkCommand is one keystroke through the handler: a command on a draft of
 // 40 lines, applied, checked and written as JSON. p50-ms is the middle one.
 func BenchmarkCommand(b *testing.B) {
-	h := server(nil, io.Discard)
+	h := server(b, nil, io.Discard)
 	doc := levigate.Document{Head: map[string]string{"code": "B-40", "name": "Forty", "product": "hand-wash"}, Making: []levigate.Row{}}
 	list := json.NewDecoder(ask(h, "GET", "/api/materials?text=&most=200", "", nil).Body)
 	var found wire.MaterialList

@@ -5,7 +5,7 @@ import (
 	"testing"
 
 	"levigate"
-	"levigate/internal/store/memory"
+	"levigate/internal/store/sqlite/sqlitetest"
 )
 
 // A fresh workspace holds the demo formulas; one that is there is left as it is.
@@ -26,7 +26,7 @@ func TestDemoDraftsComeOnce(t *testing.T) {
 			t.Errorf("%s: %v %+v", d.ID, err, o.Check.Problems)
 		}
 	}
-	kept := memory.New()
+	kept := sqlitetest.Open(t)
 	q := New()
 	q.OpenStore = func(context.Context, string) (levigate.Store, bool, error) { return kept, false, nil }
 	if err := q.Open(ctx); err != nil {

@@ -10,7 +10,7 @@ import (
 
 	"levigate"
 	"levigate/internal/api"
-	"levigate/internal/store/memory"
+	"levigate/internal/store/sqlite/sqlitetest"
 	"levigate/rules"
 )
 
@@ -18,7 +18,7 @@ import (
 // working, can be written as JSON, points at rows that are there, and promises
 // nothing.
 func TestAnySheetIsChecked(t *testing.T) {
-	b := NewBench(New(), memory.New())
+	b := NewBench(New(), sqlitetest.Open(t))
 	names := []string{"Glycerin", "Aqua", "Kaolin", "Sunflower oil, high-oleic, refined", "Sodium Chloride", "Beeswax", "Honey, runny", "Xanthan Gum", "no such thing", ""}
 	percents := []string{"", "qs", "0", "5", "12,5", "40", "100", "1e9", "999999999999", "x"}
 	rapid.Check(t, func(t *rapid.T) {
@@ -67,7 +67,7 @@ func TestAnySheetIsChecked(t *testing.T) {
 
 // A line that could not be opened is named at its cell and not again beside it.
 func TestUnknownLineIsNamedOnce(t *testing.T) {
-	b := NewBench(New(), memory.New())
+	b := NewBench(New(), sqlitetest.Open(t))
 	d := &levigate.Draft{Document: levigate.Document{Head: map[string]string{"product": "bath"}, Lines: []levigate.Row{
 		{ID: "a", Cells: map[string]string{"material": "Glycerinne", "percent": "100"}}}}}
 	c, err := b.check(context.Background(), d, api.Ask{})

@@ -34,7 +34,7 @@ internal/exchange   -> root formulafile quantity
 internal/chart      -> quantity
 internal/view       -> root work work/render internal/chart quantity
 internal/sheet      -> root formulafile quantity
-internal/store/*    -> root work quantity cite internal/ledger internal/fold
+internal/store/*    -> root work quantity cite internal/ledger internal/fold internal/store/*
 internal/papers     -> root work work/render internal/chart quantity cite
 internal/ledger     -> root work quantity cite
 internal/api        -> root wire work work/render internal/chart internal/view ui quantity
