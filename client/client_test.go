@@ -87,15 +87,15 @@ func TestADayAtTheBench(t *testing.T) {
 	if !slices.Contains(k.Strip, "water.activity") {
 		t.Errorf("strip %v", k.Strip)
 	}
-	edited := must[*wire.Edited](t)(c.Apply(ctx, "draft-0001", set("command-1", "line-1", "percent", "60", "65,5 %"), client.Ask{}))
+	edited := must[*wire.Edited](t)(c.Apply(ctx, "draft-0001", set("command-1", "line-1", "percent", "60.00", "65,5 %"), client.Ask{}))
 	if edited.Revision != 1 || edited.Again || edited.Check.QS.Percent != "24.50" {
 		t.Errorf("%+v", edited)
 	}
-	again := must[*wire.Edited](t)(c.Apply(ctx, "draft-0001", set("command-1", "line-1", "percent", "60", "65,5 %"), client.Ask{}))
+	again := must[*wire.Edited](t)(c.Apply(ctx, "draft-0001", set("command-1", "line-1", "percent", "60.00", "65,5 %"), client.Ask{}))
 	if again.Revision != 1 || !again.Again {
 		t.Errorf("sent again: %+v", again)
 	}
-	_, err := c.Apply(ctx, "draft-0001", set("command-2", "line-1", "percent", "60", "70"), client.Ask{})
+	_, err := c.Apply(ctx, "draft-0001", set("command-2", "line-1", "percent", "60.00", "70"), client.Ask{})
 	if clash, ok := errors.AsType[*levigate.ClashError](err); !ok || clash.Revision != 1 || clash.Clashes[0].Now != "65,5 %" || clash.Clashes[0].Mine != "70" {
 		t.Errorf("a clash: %v", err)
 	}
@@ -252,9 +252,9 @@ func TestTwoWindows(t *testing.T) {
 		go func() { ended <- c.Events(ctx, func(e wire.Event) { h <- e }) }()
 	}
 	time.Sleep(60 * time.Millisecond) // both listen; several pings go by
-	must[*wire.Edited](t)(c.Apply(ctx, "draft-0001", set("command-1", "line-1", "percent", "60", "61"), client.Ask{}))
-	must[*wire.Edited](t)(c.Apply(ctx, "draft-0001", set("command-2", "line-2", "percent", "10", "11"), client.Ask{})) // made on the same revision
-	must[*wire.Edited](t)(c.Apply(ctx, "draft-0001", set("command-2", "line-2", "percent", "10", "11"), client.Ask{})) // sent again
+	must[*wire.Edited](t)(c.Apply(ctx, "draft-0001", set("command-1", "line-1", "percent", "60.00", "61"), client.Ask{}))
+	must[*wire.Edited](t)(c.Apply(ctx, "draft-0001", set("command-2", "line-2", "percent", "10.00", "11"), client.Ask{})) // made on the same revision
+	must[*wire.Edited](t)(c.Apply(ctx, "draft-0001", set("command-2", "line-2", "percent", "10.00", "11"), client.Ask{})) // sent again
 	must[*wire.Edited](t)(c.Undo(ctx, "draft-0001", "command-3"))
 	for i, h := range heard {
 		for n, want := range []string{"command-1", "command-2", "command-3"} {

@@ -30,7 +30,7 @@ func Of(f *levigate.Formula) *levigate.Document {
 	}
 	for i := range f.Lines {
 		l := &f.Lines[i]
-		percent := l.Percent.String()
+		percent := l.Percent.Fixed(2)
 		if l.QS {
 			percent = "qs"
 		}
