@@ -2,6 +2,9 @@ module levigate
 
 go 1.26.0
 
+// Packages of npm carry Go files too.
+ignore ./ui/bench/node_modules
+
 require (
 	codeberg.org/go-fonts/dejavu v0.4.0
 	codeberg.org/go-pdf/fpdf v0.12.0

@@ -43,11 +43,18 @@ func New(c Config) *Server {
 	}
 	s := &Server{config: c, workshop: c.Workshop, hub: newHub(), pages: template.Must(template.New("ui").ParseFS(ui.Pages, "*.html"))}
 	mux := http.NewServeMux()
-	mux.HandleFunc("GET /{$}", s.index)
+	mux.HandleFunc("GET /formulas/{$}", s.index)
 	mux.HandleFunc("GET /formulas/{name}", s.formula)
 	mux.HandleFunc("GET /levigate.css", static("text/css; charset=utf-8", ui.CSS()))
 	mux.HandleFunc("GET /icon.svg", static("image/svg+xml", ui.Icon))
-	mux.HandleFunc("/", s.nothing)
+	// The bench answers at every other address, so that one may be kept. In a
+	// program built without it the read-only pages stand in.
+	if ui.BenchBuilt() {
+		mux.Handle("/", ui.Bench())
+	} else {
+		mux.HandleFunc("GET /{$}", s.index)
+		mux.HandleFunc("/", s.nothing)
+	}
 	mux.HandleFunc("GET /api/events", s.events)
 	mux.HandleFunc("/api/", func(w http.ResponseWriter, r *http.Request) {
 		refuse(w, r, http.StatusNotFound, "there is nothing at this address", "GET /api/openapi.json lists what there is")

@@ -29,7 +29,7 @@ type place struct {
 
 var commands = []command{
 	{"run", "build the program and open the bench", "serve's flags", runProgram},
-	{"test", "lint, all tests, and the generated pages", "", runTest},
+	{"test", "lint, all tests, the generated pages, and the bench in a browser", "", runTest},
 	{"test-long", "the same with the long tests, then fuzzing", "", runTestLong},
 	{"lint", "gofmt, vet, staticcheck", "", runLint},
 	{"bench", "benchmarks six times over, to be kept and compared", "", runBenchmarks},

@@ -8,7 +8,8 @@ func runTest(ctx context.Context, p place, _ []string) error {
 
 // testStages is what must pass before a change is kept; args go to go test.
 func (p place) testStages(args ...string) []stage {
-	return append(p.lintStages(),
+	stages := append(p.frontendStages(), p.lintStages()...)
+	stages = append(stages,
 		stage{"go test", func(ctx context.Context) error {
 			return p.goTool(ctx, append([]string{"test"}, args...)...)
 		}},
@@ -16,4 +17,5 @@ func (p place) testStages(args ...string) []stage {
 			return p.goTool(ctx, "run", "./tools/gendocs", "-check")
 		}},
 	)
+	return append(stages, p.browserStages()...)
 }
