@@ -18,6 +18,8 @@ type Config struct {
 	Address  string // of the listener: host and port
 	Token    string // whoever asks must hold it
 	Log      *log.Logger
+	// Page is the bench in the browser; nil in a program built without it.
+	Page http.Handler
 	// Heartbeat is how often an idle stream of events shows that it lives; zero
 	// for the usual.
 	Heartbeat time.Duration
@@ -47,10 +49,10 @@ func New(c Config) *Server {
 	mux.HandleFunc("GET /formulas/{name}", s.formula)
 	mux.HandleFunc("GET /levigate.css", static("text/css; charset=utf-8", ui.CSS()))
 	mux.HandleFunc("GET /icon.svg", static("image/svg+xml", ui.Icon))
-	// The bench answers at every other address, so that one may be kept. In a
-	// program built without it the read-only pages stand in.
-	if ui.BenchBuilt() {
-		mux.Handle("/", ui.Bench())
+	// The bench answers at every other address, so that one may be kept. Without
+	// it the read-only pages stand in.
+	if c.Page != nil {
+		mux.Handle("/", c.Page)
 	} else {
 		mux.HandleFunc("GET /{$}", s.index)
 		mux.HandleFunc("/", s.nothing)

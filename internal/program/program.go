@@ -15,6 +15,7 @@ import (
 	"levigate/examples"
 	"levigate/internal/api"
 	"levigate/internal/library"
+	"levigate/ui"
 )
 
 // Version is the release this program was built from.
@@ -30,7 +31,9 @@ type Program struct {
 	// Workspace is the folder that drafts are kept in; empty for the user's own.
 	Workspace string
 	OpenStore OpenStore
-	Log       *log.Logger
+	// Page is the bench in the browser; nil where it was not built in.
+	Page http.Handler
+	Log  *log.Logger
 
 	listener net.Listener
 	token    string // of this start
@@ -40,7 +43,11 @@ type Program struct {
 
 // New is a program with the embedded raw materials and the demo workshop.
 func New() *Program {
-	return &Program{Library: library.New(nil), Version: Version, Clock: time.Now, Folder: examples.Files, OpenStore: onDisk, Log: log.Default()}
+	p := &Program{Library: library.New(nil), Version: Version, Clock: time.Now, Folder: examples.Files, OpenStore: onDisk, Log: log.Default()}
+	if ui.BenchBuilt() {
+		p.Page = ui.Bench()
+	}
+	return p
 }
 
 // Listen takes an address of this machine for the page; port 0 takes a free
@@ -80,7 +87,7 @@ func (p *Program) Run(ctx context.Context) error {
 	if err := p.Open(ctx); err != nil {
 		return err
 	}
-	answers := api.New(api.Config{Workshop: p, Bench: p.bench, Address: p.listener.Addr().String(), Token: p.token, Log: p.Log})
+	answers := api.New(api.Config{Workshop: p, Bench: p.bench, Address: p.listener.Addr().String(), Token: p.token, Page: p.Page, Log: p.Log})
 	server := &http.Server{
 		Handler:           answers,
 		ErrorLog:          p.Log,

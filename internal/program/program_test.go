@@ -161,6 +161,7 @@ func TestListenOnlyHere(t *testing.T) {
 // The whole program starts, answers and ends.
 func TestRun(t *testing.T) {
 	p := New()
+	p.Workspace, p.Page = t.TempDir(), nil
 	if err := p.Listen("127.0.0.1:0"); err != nil {
 		t.Fatal(err)
 	}

@@ -163,3 +163,12 @@ test('the sums are exact and the q.s. fills them', () => {
   expect(sumsOf(two).lines.get('c')?.percent).toBeNull();
   expect(print(sumsOf(two).under ?? { digits: 0n, scale: 0 })).toBe('90');
 });
+
+test('a cell is written over what was seen, not over what came meanwhile', () => {
+  const d = doc(); // another window has made 21 of what was 20 when the writing began
+  expect(write(d, { row: 'a', column: 'percent' }, '23', w, '20').changes).toEqual([
+    { do: 'set', list: 'lines', row: 'a', field: 'percent', from: '20', to: '23' },
+  ]);
+  expect(write(d, { row: 'a', column: 'percent' }, '20', w, '20').changes).toEqual([]); // nothing was written
+  expect(write(d, { row: 'a', column: 'percent' }, '21', w, '20').changes).toEqual([]); // both want the same
+});

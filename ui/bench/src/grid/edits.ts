@@ -22,9 +22,13 @@ const field = (column: Column): string => (column === 'grams' ? 'percent' : colu
 
 export const cellText = (row: Row | undefined, column: Column): string => row?.cells[field(column)] ?? '';
 
-function set(row: Row, name: string, text: string): Change[] {
-  const from = row.cells[name] ?? '';
-  return from === text ? [] : [{ do: 'set', list: 'lines', row: row.id, field: name, from, to: text }];
+// set writes a cell over what its writer saw there, which is what stands there
+// now unless somebody else has written since.
+function set(row: Row, name: string, text: string, seen?: string): Change[] {
+  const now = row.cells[name] ?? '';
+  const from = seen ?? now;
+  if (now === text || from === text) return [];
+  return [{ do: 'set', list: 'lines', row: row.id, field: name, from, to: text }];
 }
 
 const move = (row: string, after: string): Change => ({ do: 'move', list: 'lines', row, from: '', to: '', after });
@@ -53,8 +57,8 @@ function amount(d: Document, column: Column, text: string): string | null {
 }
 
 // write puts a text into one cell. The open row at the end becomes a line by
-// being written in.
-export function write(d: Document, cell: Cell, text: string, w: Wording): Edits {
+// being written in. seen is what stood in the cell when the writing began.
+export function write(d: Document, cell: Cell, text: string, w: Wording, seen?: string): Edits {
   const value = amount(d, cell.column, text);
   if (value === null) return { ...none(w('write', 1)), unclear: cell };
   const name = field(cell.column);
@@ -64,7 +68,7 @@ export function write(d: Document, cell: Cell, text: string, w: Wording): Edits 
     const cells = { phase: phaseOf(last(d)), [name]: value };
     return { label: w('insert', 1), changes: [insert(cell.row, last(d)?.id ?? '', cells)], rows: [cell.row] };
   }
-  const changes = set(row, name, value);
+  const changes = set(row, name, value, seen);
   if (name === 'phase' && changes.length > 0 && value !== '') changes.push(...joinPhase(d, row, value));
   return { label: w('write', 1), changes, rows: [row.id] };
 }

@@ -342,3 +342,16 @@ test('a preview shows while a cell is written, and only the newest', async () =>
   s.type(null);
   expect(s.snapshot().check?.answer).toBe('');
 });
+
+test('a change made over something else than was seen is asked about before it is sent', async () => {
+  const { s, server } = await opened();
+  expect(s.edit('write', [set('a', '20', '22')])).toBe(false); // 21 stands there
+  await rest();
+  const { disputes } = s.snapshot();
+  expect(disputes[0]?.clashes[0]).toMatchObject({ seen: '20', now: '21', mine: '22' });
+  expect([percent(s), server.log.length]).toEqual(['21', 0]);
+  s.settle(disputes[0]?.id ?? '', 'mine');
+  await rest();
+  expect([percent(s), s.snapshot().disputes]).toEqual(['22', []]);
+  expect(server.document).toEqual(s.snapshot().document);
+});

@@ -131,12 +131,18 @@ export class Session {
     this.live.forget();
   }
 
-  // edit shows the changes at once and sends them. It answers false, and does
-  // nothing, where the document cannot take them.
+  // edit shows the changes at once and sends them. It answers false where the
+  // document cannot take them: a change over something else than was seen is
+  // kept as a dispute.
   edit(label: string, changes: Change[]): boolean {
     if (changes.length === 0) return false;
     try {
-      if (apply(this.shown, changes).clashes.length > 0) return false;
+      const { clashes } = apply(this.shown, changes);
+      if (clashes.length > 0) {
+        this.disputes = [...this.disputes, { id: newID(), label, changes, clashes }];
+        this.changed();
+        return false;
+      }
     } catch (e) {
       if (!(e instanceof Refused)) throw e;
       this.refusal = e.message;

@@ -55,12 +55,11 @@ export interface LinesProps {
   session: Session;
   snap: Snapshot;
   check: Check | null;
-  offered: ReadonlySet<string>; // rows whose name is asked about below the table
   tell: (text: string) => void;
   onWhy: (rule: string) => void;
 }
 
-export function Lines({ session, snap, check, offered, tell, onWhy }: LinesProps) {
+export function Lines({ session, snap, check, tell, onWhy }: LinesProps) {
   const doc = snap.document;
   const columns = useColumns();
   const [ghost, setGhost] = useState(newID);
@@ -126,7 +125,14 @@ export function Lines({ session, snap, check, offered, tell, onWhy }: LinesProps
     wanted.current = false;
   });
 
+  // What stood in the cell when writing in it began: somebody else may write
+  // there meanwhile, and is not to be written over unasked.
+  const seen = useRef<string | undefined>(undefined);
   const move = (next: GridState) => {
+    if (next.edit && !now.current.edit) {
+      const row = session.snapshot().document.lines.find((l) => l.id === next.active.row);
+      seen.current = row ? cellText(row, next.active.column) : undefined;
+    }
     wanted.current = true;
     now.current = next;
     setGrid(next);
@@ -138,7 +144,7 @@ export function Lines({ session, snap, check, offered, tell, onWhy }: LinesProps
   };
 
   function writeCell(cell: Cell, text: string): void {
-    const e = write(session.snapshot().document, cell, text, wording);
+    const e = write(session.snapshot().document, cell, text, wording, seen.current);
     const rest = new Map(odd);
     if (e.unclear) rest.set(cellKey(e.unclear), text);
     else rest.delete(cellKey(cell));
@@ -466,7 +472,7 @@ export function Lines({ session, snap, check, offered, tell, onWhy }: LinesProps
     const row = doc.lines.find((l) => l.id === id);
     const found = check?.lines?.[id];
     n++;
-    const mine = (problems.get(id) ?? []).filter((p) => p.field !== 'material' || !offered.has(id));
+    const mine = problems.get(id) ?? [];
     const own: RowProblem[] = odd.has(`${id}/grams`)
       ? [{ text: say('grid.unclear-grams'), help: say('grid.unclear-grams-help') }, ...mine]
       : mine;

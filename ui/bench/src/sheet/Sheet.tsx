@@ -129,7 +129,6 @@ function Open({ session }: { session: Session }) {
   );
   const elsewhere = (check?.problems ?? []).filter((p) => !p.row || p.list === 'making');
   const unknown = useUnknown(doc, check);
-  const offered = useMemo(() => new Set(unknown.rows.map((r) => r.id)), [unknown.rows]);
   const batch = head('batch');
   const batchWrong = batch !== '' && readGrams(batch) === null;
   const explain = (rule: string) => {
@@ -238,7 +237,6 @@ function Open({ session }: { session: Session }) {
         <Strip snap={snap} check={check} told={toldFigures} draft={session.id} temperature={temperature} />
         <div id="lines">
           <Lines
-            offered={offered}
             session={session}
             snap={snap}
             check={check}
