@@ -65,5 +65,6 @@ type Chart struct {
 	Title    string `json:"title"`
 	Sentence string `json:"sentence"`
 	SVG      string `json:"svg"`
+	Narrow   string `json:"narrow"` // the same drawn for a phone
 	Table    Table  `json:"table"`
 }

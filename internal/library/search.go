@@ -20,6 +20,9 @@ type entry struct {
 	keys     string
 	first    int // where the names of its substances begin
 	label    string
+	// common is in how many raw materials its substance is found: of two that
+	// begin alike the everyday one is meant. A blend has none.
+	common int
 }
 
 // NewIndex makes an index of raw materials. Those of the workspace come first,
@@ -42,6 +45,7 @@ func NewIndex(workspace []*levigate.Material, withShelf bool) *Index {
 			x.add(m)
 		}
 	}
+	x.count()
 	return x
 }
 
@@ -60,6 +64,27 @@ func (x *Index) add(m *levigate.Material) {
 	e.keys += joined(others)
 	x.entries = append(x.entries, e)
 }
+
+// count fills in how common each raw material's substance is.
+func (x *Index) count() {
+	in := map[string]int{}
+	for i := range x.entries {
+		for _, s := range x.entries[i].material.Declared {
+			in[s.INCI]++
+		}
+	}
+	for i := range x.entries {
+		e := &x.entries[i]
+		for _, s := range e.material.Declared {
+			if s.Percent.Typical >= mainly {
+				e.common = in[s.INCI]
+			}
+		}
+	}
+}
+
+// mainly is the share from which a raw material is its substance, %.
+const mainly = 95
 
 func joined(names []string) string {
 	var b strings.Builder
@@ -101,7 +126,7 @@ func (x *Index) Search(text string, most int) []*levigate.Material {
 		}
 	}
 	slices.SortStableFunc(hits, func(a, b found) int {
-		return cmp.Or(cmp.Compare(a.rank, b.rank), cmp.Compare(bare(a.material), bare(b.material)),
+		return cmp.Or(cmp.Compare(a.rank, b.rank), cmp.Compare(bare(a.material), bare(b.material)), cmp.Compare(b.common, a.common),
 			cmp.Compare(len(a.label), len(b.label)), strings.Compare(a.label, b.label))
 	})
 	out := make([]*levigate.Material, 0, min(most, len(hits)))

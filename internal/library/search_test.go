@@ -50,6 +50,16 @@ func TestSearchRanks(t *testing.T) {
 	}
 }
 
+// Of names that begin alike the everyday raw material comes first.
+func TestSearchKnowsTheEverydayOnes(t *testing.T) {
+	x := NewIndex(nil, true)
+	for text, want := range map[string]string{"gly": "GLY-99", "water": "WAT-PU", "xanth": "XAN-80", "kaol": "KAO-WH"} {
+		if got := x.Search(text, 1); len(got) != 1 || got[0].Code != want {
+			t.Errorf("%q finds %s first, want %s", text, got[0].Code, want)
+		}
+	}
+}
+
 // Every name on the shelf is found by itself, and what it finds means the same
 // as the name on a line.
 func TestSearchFindsTheShelf(t *testing.T) {

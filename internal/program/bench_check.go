@@ -86,7 +86,7 @@ func (b *Bench) shown(s *sheet.Sheet, a *levigate.Assessment, revision int64, as
 	}
 	if ask.Curves {
 		for _, c := range view.Charts(a) {
-			out.Curves = append(out.Curves, wire.Chart{ID: c.ID, Title: c.Title, Sentence: c.Says, SVG: string(c.Wide), Table: wire.Table{Head: c.Head, Rows: c.Rows}})
+			out.Curves = append(out.Curves, wire.Chart{ID: c.ID, Title: c.Title, Sentence: c.Says, SVG: string(c.Wide), Narrow: string(c.Narrow), Table: wire.Table{Head: c.Head, Rows: c.Rows}})
 		}
 	}
 	return out
