@@ -5,9 +5,6 @@ import (
 	"fmt"
 	"io/fs"
 	"os"
-	"os/exec"
-	"runtime"
-	"strings"
 
 	"levigate"
 )
@@ -42,7 +39,9 @@ func (c *serveCommand) Run(s *session) (err error) {
 	}
 	fmt.Fprintf(s.out, "Levigate at %s\n", s.LaunchURL())
 	if c.Open {
-		open(s.LaunchURL())
+		if forget, err := openPage(s.LaunchURL()); err == nil {
+			defer forget()
+		}
 	}
 	return s.Program.Run(s)
 }
@@ -53,20 +52,4 @@ func folderAt(path string) (fs.FS, error) {
 		return nil, &levigate.Error{Code: levigate.NotFound, Message: path + " is no folder that can be read", Help: "name the folder that holds your formula files", Cause: err}
 	}
 	return os.DirFS(path), nil
-}
-
-// open asks the desktop to show a page. Where there is no desktop nothing
-// happens: the address is printed anyway.
-func open(url string) {
-	name := "xdg-open"
-	switch runtime.GOOS {
-	case "darwin":
-		name = "open"
-	case "windows":
-		name = "explorer"
-	}
-	cmd := exec.Command(name, strings.TrimSpace(url))
-	if cmd.Start() == nil {
-		go cmd.Wait()
-	}
 }

@@ -4,6 +4,7 @@ import (
 	"crypto/sha256"
 	"crypto/subtle"
 	"encoding/json"
+	"fmt"
 	"net"
 	"net/http"
 	"runtime"
@@ -78,6 +79,14 @@ func (s *Server) arrives(w http.ResponseWriter, r *http.Request) bool {
 		return false
 	}
 	http.SetCookie(w, &http.Cookie{Name: cookieName, Value: s.config.Token, Path: "/", HttpOnly: true, SameSite: http.SameSiteStrictMode})
+	if r.Header.Get("Sec-Fetch-Site") == "cross-site" {
+		// Come from a page elsewhere, as from the file that serve --open writes: a
+		// redirect would still count as that page's, and go on without the cookie.
+		w.Header().Set("Refresh", "0; url=/")
+		w.Header().Set("Content-Type", "text/plain; charset=utf-8")
+		fmt.Fprintln(w, "Levigate opens.")
+		return true
+	}
 	http.Redirect(w, r, "/", http.StatusSeeOther)
 	return true
 }

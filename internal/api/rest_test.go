@@ -122,6 +122,19 @@ func TestRefusals(t *testing.T) {
 	}
 }
 
+// From a page elsewhere a redirect would go on without the cookie.
+func TestFirstVisitFromAFile(t *testing.T) {
+	h := server(t, nil, io.Discard)
+	w := ask(h, "GET", "/?token="+token, "", func(r *http.Request) {
+		r.Header.Del("Cookie")
+		r.Header.Set("Sec-Fetch-Site", "cross-site")
+		r.Header.Set("Sec-Fetch-Mode", "navigate")
+	})
+	if w.Code != 200 || w.Header().Get("Refresh") != "0; url=/" || !strings.Contains(w.Header().Get("Set-Cookie"), token) || strings.Contains(w.Body.String(), token) {
+		t.Errorf("%d %v %s", w.Code, w.Header(), w.Body)
+	}
+}
+
 // The token comes in the address once and leaves it at once.
 func TestFirstVisit(t *testing.T) {
 	h := server(t, nil, io.Discard)

@@ -37,7 +37,7 @@ func runProgram(ctx context.Context, p place, args []string) error {
 		return err
 	}
 	fmt.Fprintln(p.log, "starting levigate serve; Ctrl-C ends it")
-	err = p.program(ctx, bin, append([]string{"serve"}, args...)...).Run()
+	err = p.program(ctx, bin, append([]string{"serve", "--open"}, args...)...).Run()
 	if ctx.Err() != nil {
 		return nil // ended on request
 	}
