@@ -2,7 +2,7 @@
 #   go run ./tools/dev COMMAND
 # ARGS is passed on:  make run ARGS="--addr 127.0.0.1:0"
 
-COMMANDS = run test test-long lint bench docs refit
+COMMANDS = run test test-long lint bench latency docs refit
 
 .PHONY: help $(COMMANDS)
 

@@ -33,6 +33,7 @@ var commands = []command{
 	{"test-long", "the same with the long tests, then fuzzing", "", runTestLong},
 	{"lint", "gofmt, vet, staticcheck", "", runLint},
 	{"bench", "benchmarks six times over, to be kept and compared", "", runBenchmarks},
+	{"latency", "how long she waits: keystroke to figures, page, memory, in a browser", "playwright's flags", runLatency},
 	{"docs", "write the generated pages again", "", runDocs},
 	{"refit", "fit the constants again from the tables they came from", "refit's flags", runRefit},
 }

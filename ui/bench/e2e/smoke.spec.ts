@@ -1,30 +1,20 @@
-import { gzipSync } from 'node:zlib';
 import { violations, violationsInBoth } from './lib/axe.ts';
+import { countLoad } from './lib/load.ts';
 import { keepsDrafts } from './lib/server.ts';
 import { expect, shoot, test, watch } from './lib/test.ts';
 
 const mostFirstLoad = 350_000;
 
 test('the first page opens, loads little, and anyone can read it', async ({ page, server }) => {
-  const loaded: Promise<{ url: string; bytes: number }>[] = [];
-  page.on('response', (r) => {
-    if (r.status() !== 200 || new URL(r.url()).pathname.startsWith('/api/')) return;
-    loaded.push(
-      r.body().then((body) => ({
-        url: r.url(),
-        bytes: r.url().endsWith('.woff2') ? body.length : gzipSync(body).length,
-      })),
-    );
-  });
+  const load = countLoad(page);
   await page.goto(server.url);
   await expect(page.getByRole('main')).toBeVisible();
   await page.evaluate(() => document.fonts.ready);
   expect(page.url(), 'the token must leave the address').not.toContain('token=');
 
-  const files = await Promise.all(loaded);
-  const total = files.reduce((sum, f) => sum + f.bytes, 0);
-  console.log(`first load: ${files.length} files, ${(total / 1000).toFixed(1)} kB compressed`);
-  expect(total).toBeLessThanOrEqual(mostFirstLoad);
+  const { files, bytes } = await load();
+  console.log(`first load: ${files} files, ${(bytes / 1000).toFixed(1)} kB compressed`);
+  expect(bytes).toBeLessThanOrEqual(mostFirstLoad);
 
   expect(await violationsInBoth(page)).toEqual([]);
   await shoot(page, 'first-page');

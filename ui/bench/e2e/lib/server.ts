@@ -56,6 +56,10 @@ export class Server {
     return new URL(this.url).origin;
   }
 
+  get pid(): number {
+    return this.child.pid ?? 0;
+  }
+
   get token(): string {
     return new URL(this.url).searchParams.get('token') ?? '';
   }
