@@ -59,7 +59,10 @@ func (s *Server) refused(ctx context.Context, operation string, err error) error
 		if ctx.Err() == nil { // a reader who left is no fault
 			s.config.Log.Printf("%s: %v", operation, err)
 		}
-		out.Message, out.Help = ourFault, "try again; what was saved is kept"
+		// One that says what to do was worded for her: a full disk is not our fault.
+		if out.Help == "" {
+			out.Message, out.Help = ourFault, "try again; what was saved is kept"
+		}
 	}
 	return out
 }

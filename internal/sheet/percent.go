@@ -20,6 +20,9 @@ func Percent(text string) (p quantity.Decimal, qs bool, fault, help string) {
 	if s == "" {
 		return p, false, "has a % sign and no number", "type a number like 12.5"
 	}
+	if strings.Contains(s, ",") && point(s) == s {
+		return p, false, text + " has more than one mark between its digits", "write one before the decimals and none between thousands, like 12.5"
+	}
 	p, err := quantity.ParseDecimal(point(s))
 	if err != nil {
 		fault, help := parted(err, "type a number like 12.5, or qs on the line that fills up to 100")

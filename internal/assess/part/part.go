@@ -7,6 +7,7 @@
 package part
 
 import (
+	"fmt"
 	"strings"
 
 	"levigate"
@@ -78,14 +79,40 @@ func (s *Sheet) Unopened() []string {
 	return out
 }
 
+// mostNamed is how many lines a sentence names; each is named at its own line as
+// well.
+const mostNamed = 5
+
+// First names the first of many, and says how many more there are.
+func First(names []string) string {
+	if more := len(names) - mostNamed; more > 0 {
+		return fmt.Sprintf("%s and %d more", strings.Join(names[:mostNamed], ", "), more)
+	}
+	return strings.Join(names, ", ")
+}
+
 // Needs says what a figure that needs every line lacks; empty when it has all.
 func (s *Sheet) Needs() string {
 	var out []string
 	if names := s.Unopened(); len(names) > 0 {
-		out = append(out, "needs the composition of "+strings.Join(names, ", "))
+		out = append(out, "needs the composition of "+First(names))
 	}
 	if len(s.Unread) > 0 {
-		out = append(out, "needs the percentage of "+strings.Join(s.Unread, ", "))
+		out = append(out, "needs the percentage of "+First(s.Unread))
+	}
+	if len(out) == 0 && s.nothing() {
+		out = append(out, "no line has a percentage")
 	}
 	return strings.Join(out, "; ")
+}
+
+// nothing holds of a sheet that weighs nothing: it holds no water either, and a
+// water activity of it would be a claim about no product.
+func (s *Sheet) nothing() bool {
+	for i := range s.Lines {
+		if s.Lines[i].Grams > 0 {
+			return false
+		}
+	}
+	return true
 }

@@ -4,7 +4,6 @@ package structure
 
 import (
 	"math"
-	"strings"
 
 	"levigate"
 	"levigate/calc/structure"
@@ -78,9 +77,9 @@ func run(s *part.Sheet) {
 	why := ""
 	switch {
 	case len(missing) > 0:
-		why = "needs a density for " + strings.Join(missing, ", ")
+		why = "needs a density for " + part.First(missing)
 	case len(s.Unread) > 0:
-		why = "needs the percentage of " + strings.Join(s.Unread, ", ")
+		why = "needs the percentage of " + part.First(s.Unread)
 	case v.total() == 0:
 		why = "no line has a percentage"
 	}

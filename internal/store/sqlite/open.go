@@ -61,6 +61,9 @@ func (s *Store) open(ctx context.Context) (err error) {
 	if err := s.prepare(ctx); err != nil {
 		return told(ctx, "opening the workspace "+s.path, err)
 	}
+	if s.opened, err = os.Stat(s.path); err != nil {
+		return bad(s.path, "can't be read: "+reason(err), "look at who may read and write its folder", err)
+	}
 	return nil
 }
 

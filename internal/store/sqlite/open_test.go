@@ -282,3 +282,27 @@ func TestMigrations(t *testing.T) {
 		}
 	}
 }
+
+// A file that is deleted, moved or replaced under the program takes no more
+// edits: they would be gone at the next start.
+func TestFileTakenAway(t *testing.T) {
+	for _, take := range []func(path string) error{
+		os.Remove,
+		func(path string) error { return os.Rename(path, path+".old") },
+		func(path string) error {
+			return errors.Join(os.Rename(path, path+".old"), os.WriteFile(path, nil, 0o600))
+		},
+	} {
+		s := opened(t, t.TempDir())
+		fill(t, s)
+		if err := take(s.path); err != nil {
+			t.Skip("the system holds open files fast: ", err)
+		}
+		_, err := s.Apply(t.Context(), &levigate.Command{ID: "late", Draft: "d", Changes: []levigate.Change{
+			{Do: levigate.Insert, List: "lines", Row: "late", Cells: map[string]string{"note": "x"}}}})
+		e, ok := errors.AsType[*levigate.Error](err)
+		if !ok || e.Code != levigate.Internal || !strings.Contains(e.Message, "not kept") || e.Help == "" {
+			t.Errorf("%v", err)
+		}
+	}
+}

@@ -4,6 +4,7 @@ import (
 	"context"
 	"database/sql"
 	"errors"
+	"os"
 	"time"
 
 	"levigate"
@@ -16,6 +17,7 @@ type Store struct {
 	Now func() time.Time
 
 	path          string
+	opened        os.FileInfo
 	writer, reads *sql.DB
 }
 
@@ -29,7 +31,22 @@ func (s *Store) Path() string { return s.path }
 
 // write runs one transaction, all of it or nothing.
 func (s *Store) write(ctx context.Context, doing string, do func(*sql.Tx) error) error {
+	if err := s.inPlace(); err != nil {
+		return err
+	}
 	return told(ctx, doing, inTx(ctx, s.writer, do))
+}
+
+// inPlace refuses to write into a file that has been deleted, moved away or
+// replaced while it was open: the system would take every edit, and the next
+// start would find none of them.
+func (s *Store) inPlace() error {
+	now, err := os.Stat(s.path)
+	if err == nil && os.SameFile(now, s.opened) {
+		return nil
+	}
+	return &levigate.Error{Code: levigate.Internal, Message: "the workspace's file was deleted, moved or replaced while it was open; the last edit was not kept",
+		Help: "end levigate, put the file back or bring back a backup, and start levigate again", Cause: err}
 }
 
 // read runs a transaction that sees one moment of the workspace.

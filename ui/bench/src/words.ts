@@ -14,6 +14,7 @@ const english = {
   'state.draft': 'draft',
   'state.saving': 'saving',
   'state.offline': 'offline, {changes} kept here',
+  'state.trouble': '{why}. {changes} kept here',
   'state.offline-none': 'offline',
   'state.offline-page': 'offline, {changes} kept only as long as this page stays open',
   'state.locked': 'not let in: open the address that levigate printed; {changes} kept here',

@@ -16,8 +16,16 @@ export class Failure extends Error {
   }
 }
 
+const sentence = (t: string): string => t.slice(0, 1).toUpperCase() + t.slice(1);
+
+// whyOf says what went wrong, and what to do where the server knew it.
+export function whyOf(e: unknown): string {
+  if (!(e instanceof Failure)) return e instanceof Error ? e.message : String(e);
+  return [e.fault.message, sentence(e.fault.help)].filter(Boolean).join('. ');
+}
+
+// The temperature is the sheet's own cell, unit and all, which the server reads.
 export interface CheckAsk {
-  temperature?: string | undefined;
   working?: string | undefined;
   curves?: boolean | undefined;
 }
@@ -73,21 +81,20 @@ export const api = {
   createFrom: (id: string, file: string) => ask<{ draft: Draft }>('POST', '/drafts', { id, file }),
   draft: (id: string) => ask<{ draft: Draft; check: Check }>('GET', draft(id)),
   discard: (id: string) => ask<void>('DELETE', draft(id)),
-  send: (command: Command, temperature?: string) =>
-    ask<Answer>('POST', `${draft(command.draft)}/commands${query({ temperature })}`, {
+  send: (command: Command) =>
+    ask<Answer>('POST', `${draft(command.draft)}/commands`, {
       id: command.id,
       base: command.base,
       label: command.label,
       changes: command.changes,
     }),
-  step: (id: string, which: 'undo' | 'redo', command: string, temperature?: string) =>
-    ask<Answer>('POST', `${draft(id)}/${which}${query({ temperature })}`, { id: command }),
+  step: (id: string, which: 'undo' | 'redo', command: string) =>
+    ask<Answer>('POST', `${draft(id)}/${which}`, { id: command }),
   commands: (id: string, after: number) =>
     ask<{ commands: { revision: number; command: Command }[] }>('GET', `${draft(id)}/commands${query({ after })}`),
-  check: (id: string, of: CheckAsk, signal?: AbortSignal) =>
+  check: (id: string, of: CheckAsk = {}, signal?: AbortSignal) =>
     ask<Check>('GET', `${draft(id)}/check${query({ ...of })}`, undefined, signal),
-  assess: (document: Document, temperature?: string, signal?: AbortSignal) =>
-    ask<Check>('POST', `/assess${query({ temperature })}`, { document }, signal),
+  assess: (document: Document, signal?: AbortSignal) => ask<Check>('POST', '/assess', { document }, signal),
   materials: (text: string, most = 20, signal?: AbortSignal) =>
     ask<{ materials: Material[] }>('GET', `/materials${query({ text, most })}`, undefined, signal),
   explain: (id: string) => ask<Explained>('GET', `/explain/${encodeURIComponent(id)}`),

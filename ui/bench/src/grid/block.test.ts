@@ -65,3 +65,21 @@ test('unknown names and unclear amounts are kept as typed', () => {
   });
   expect(block('').lines).toEqual([]);
 });
+
+test('the name of a sheet above its titles, and a sum without a word, are no lines', () => {
+  const { lines } = block(
+    'My hand cream\t\t\n12 May\t\tbatch 7\n\t\t\nPhase\tRaw material\t%\nA\tGlycerin\t33,3\nA\tAqua\t66,7\n\t\t100',
+  );
+  expect(lines).toEqual([
+    { phase: 'A', material: 'Glycerin', percent: '33,3' },
+    { phase: 'A', material: 'Aqua', percent: '66,7' },
+  ]);
+  expect(block('Glycerin\t33.3\nAqua\t33.3\nKaolin\t33.4\n\t100').lines).toHaveLength(3);
+  expect(block('Glycerin\t30\nAqua\t50\n\t20').lines).toHaveLength(3);
+});
+
+test('grams that cannot be read leave the others as they are', () => {
+  const { lines, fromGrams } = block('Ingredient\tg\nGlycerin\t125\nAqua\ta cup\nKaolin\t75');
+  expect(fromGrams).toBe(false);
+  expect(lines.map((l) => l.grams)).toEqual(['125', 'a cup', '75']);
+});

@@ -27,13 +27,15 @@ const titles: [Column, RegExp][] = [
   ['function', /^(functions?|role|purpose|use)$/i],
 ];
 
+const highest = 6; // rows in which the row of titles is looked for
+
 const heading = /^(?:phase|part)\s+([A-Za-z0-9]{1,3})\b|^([A-H]\d?)\s*[:.)]?$/i;
 const total = /^(grand |sub-?)?(total|sum)s?( (of )?(phase )?[a-z0-9]{0,2})?\s*[:.]?\s*(%|g)?$/i;
 
 const empty = (cells: readonly string[]): boolean => cells.every((c) => c === '');
 const amount = (c: string): boolean => {
   const p = readPercent(c);
-  return p.is === 'number' || p.is === 'qs' || (p.is === 'unclear' && p.why === 'too-much') || readGrams(c) !== null;
+  return p.is === 'number' || p.is === 'qs' || readGrams(c) !== null;
 };
 
 // readBlock looks for a row of titles; without one it goes by what stands in
@@ -41,8 +43,10 @@ const amount = (c: string): boolean => {
 export function readBlock(cells: readonly (readonly string[])[]): Block {
   const rows = cells.filter((r) => !empty(r));
   const width = Math.max(0, ...rows.map((r) => r.length));
-  const titled = rows[0] ? byTitles(rows[0]) : null;
-  const body = titled ? rows.slice(1) : rows;
+  // A sheet's own name and date may stand above its row of titles.
+  const above = rows.slice(0, highest).findIndex((r) => byTitles(r) !== null);
+  const titled = byTitles(rows[above] ?? []);
+  const body = titled ? rows.slice(above + 1) : rows;
   const columns = titled ?? byContent(body, width);
   const at = (row: readonly string[], column: Column): string => row[columns.indexOf(column)] ?? '';
   const lines: PastedLine[] = [];
@@ -77,8 +81,22 @@ export function readBlock(cells: readonly (readonly string[])[]): Block {
     if (!line.material && !line.percent && !line.grams) continue;
     lines.push(line);
   }
+  if (sumsUp(lines)) lines.pop();
   const fromGrams = !columns.includes('percent') && columns.includes('grams') && percentFromGrams(lines);
   return { lines, fromGrams };
+}
+
+// sumsUp says of an amount without a name at the end that it is the sum of those
+// above it.
+function sumsUp(lines: readonly PastedLine[]): boolean {
+  const end = lines.at(-1);
+  if (!end || end.material || lines.length < 3) return false;
+  return (['percent', 'grams'] as const).some((column) => {
+    const given = numbersOf([end[column] ?? ''])[0];
+    if (!given) return false;
+    const off = subtract(sum(numbersOf(lines.slice(0, -1).map((l) => l[column] ?? ''))), given);
+    return compare(off.digits < 0n ? { ...off, digits: -off.digits } : off, { digits: 5n, scale: 1 }) <= 0;
+  });
 }
 
 function byTitles(row: readonly string[]): (Column | null)[] | null {
@@ -149,6 +167,8 @@ const below = (cells: readonly string[]): boolean => compare(sum(numbersOf(cells
 // leaves over goes to the largest line, so that they come to 100 exactly.
 function percentFromGrams(lines: PastedLine[]): boolean {
   const read = lines.map((l) => readGrams(l.grams ?? ''));
+  // What cannot be read would be missing from the sum of the others.
+  if (read.some((g, i) => g === null && lines[i]?.grams)) return false;
   const known = read.filter((g): g is Decimal => g !== null);
   const all = sum(known);
   if (known.length === 0 || all.digits <= 0n) return false;

@@ -1,4 +1,5 @@
-// What a percent cell and a batch size mean. What was typed is kept; this only
+// What a percent cell and a batch size mean. A percentage above 100 is one, for
+// the total to count and the check to speak of. What was typed is kept; this only
 // reads it.
 import { type Decimal, divide, hundred, multiply, parse, print, trim } from './decimal.ts';
 
@@ -6,7 +7,7 @@ export type Percent =
   | { is: 'empty' }
   | { is: 'qs' }
   | { is: 'number'; value: Decimal }
-  | { is: 'unclear'; why: 'not-a-number' | 'negative' | 'too-fine' | 'too-much' };
+  | { is: 'unclear'; why: 'not-a-number' | 'negative' | 'too-fine' };
 
 // At most six decimals, as in a formula file.
 export const finest = 6;
@@ -21,16 +22,26 @@ export function readPercent(text: string): Percent {
   if (!value) return { is: 'unclear', why: 'not-a-number' };
   if (value.digits < 0n) return { is: 'unclear', why: 'negative' };
   if (trim(value).scale > finest) return { is: 'unclear', why: 'too-fine' };
-  if (value.digits > 100n * 10n ** BigInt(value.scale)) return { is: 'unclear', why: 'too-much' };
   return { is: 'number', value };
 }
 
 const grams: Record<string, string> = { '': '1', g: '1', kg: '1000', mg: '0.001' };
 
+// Thousands are marked by spaces, or by the one of point and comma that does not
+// stand before the decimals: "1 250", "1.250,5", "1,250.5". Alone, "1.250" may be
+// either, and is read as decimals, as everywhere.
+const grouped = /^\d{1,3}(?: \d{3})+(?:[.,]\d+)?$|^\d{1,3}(?:\.\d{3})+,\d+$|^\d{1,3}(?:,\d{3})+\.\d+$/;
+
+function ungrouped(number: string): string {
+  if (!grouped.test(number)) return number;
+  const decimals = /[.,]\d+$/.exec(number)?.[0] ?? '';
+  return number.slice(0, number.length - decimals.length).replace(/[ .,]/g, '') + decimals;
+}
+
 // readGrams reads "250 g", "5 kg", "1,5 kg" or a plain number of grams.
 export function readGrams(text: string): Decimal | null {
-  const m = /^\s*([\d.,]+)\s*(kg|mg|g)?\s*$/i.exec(text);
-  const value = m && parse(m[1] ?? '');
+  const m = /^\s*(\d[\d., ]*?)\s*(kg|mg|g)?\s*$/i.exec(text.replace(/[\u00a0\u2009\u202f]/g, ' '));
+  const value = m && parse(ungrouped(m[1] ?? ''));
   const unit = m && parse(grams[(m[2] ?? '').toLowerCase()] ?? '');
   if (!value || !unit) return null;
   return trim(multiply(value, unit));

@@ -16,6 +16,7 @@ export interface Edit {
   // Typing replaced what stood there: arrows leave the cell. Opened with F2
   // they move the caret.
   how: 'typed' | 'opened';
+  all?: true; // opened by a click: what is typed next takes the place of all of it
 }
 
 export interface GridState {

@@ -260,7 +260,7 @@ test('an edit the server refuses is taken back and said', async () => {
   s.edit('1', [set('a', '21', '22')]);
   await rest();
   expect(percent(s)).toBe('21');
-  expect(s.snapshot()).toMatchObject({ unsent: 0, refusal: 'a cell holds too much. write less' });
+  expect(s.snapshot()).toMatchObject({ unsent: 0, refusal: 'a cell holds too much. Write less' });
 });
 
 test('an edit no document could take is refused here', async () => {
@@ -293,6 +293,25 @@ test('without the cookie the page waits and says so', async () => {
   time.tick();
   await rest();
   expect(s.snapshot()).toMatchObject({ saving: 'saved', unsent: 0 });
+});
+
+test('an edit that the server cannot keep waits, with the reason', async () => {
+  const { s, server, time } = await opened();
+  const send = server.send;
+  server.send = async () => {
+    throw new Failure(500, { code: 'internal', message: 'there is no room on the disk', help: 'make room' });
+  };
+  s.edit('1', [set('a', '21', '22')]);
+  await rest();
+  expect(s.snapshot()).toMatchObject({
+    saving: 'offline',
+    unsent: 1,
+    trouble: 'there is no room on the disk. Make room',
+  });
+  server.send = send;
+  time.tick();
+  await rest();
+  expect(s.snapshot()).toMatchObject({ saving: 'saved', unsent: 0, trouble: '' });
 });
 
 test('each page keeps its own edits; those of a page that is gone are taken over', async () => {

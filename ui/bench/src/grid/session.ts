@@ -2,7 +2,7 @@
 // edits on their way, and the two put together, which is what the page shows.
 // Edits are sent one after the other, each until it is answered; the server
 // applies each once, however often it arrives.
-import { Failure, Latest } from '../api/client.ts';
+import { Failure, Latest, whyOf } from '../api/client.ts';
 import type { Answer, Check, Draft } from '../api/types.ts';
 import { apply, type Change, type Clash, type Command, clone, type Document, Refused } from './document.ts';
 import { newID } from './ids.ts';
@@ -10,11 +10,11 @@ import type { Entry, Outbox } from './outbox.ts';
 
 export interface Transport {
   draft(id: string): Promise<{ draft: Draft; check: Check }>;
-  send(command: Command, temperature?: string): Promise<Answer>;
-  step(id: string, which: 'undo' | 'redo', command: string, temperature?: string): Promise<Answer>;
+  send(command: Command): Promise<Answer>;
+  step(id: string, which: 'undo' | 'redo', command: string): Promise<Answer>;
   commands(id: string, after: number): Promise<{ commands: { revision: number; command: Command }[] }>;
-  check(id: string, of: { temperature?: string | undefined }): Promise<Check>;
-  assess(document: Document, temperature?: string): Promise<Check>;
+  check(id: string): Promise<Check>;
+  assess(document: Document): Promise<Check>;
 }
 
 export interface Dispute {
@@ -30,6 +30,7 @@ export interface Snapshot {
   document: Document;
   revision: number;
   saving: Saving;
+  trouble: string; // why the server, which is there, could not keep an edit
   unsent: number;
   unkept: boolean; // the browser would not keep the unsent edits
   disputes: readonly Dispute[];
@@ -68,6 +69,7 @@ export class Session {
   private refusal = '';
   private gone = false;
   private saving: Saving = 'saved';
+  private trouble = '';
   private savedAt = 0;
   private stepped: Snapshot['stepped'] = null;
   private draining = false;
@@ -92,7 +94,7 @@ export class Session {
     this.queue = outbox.read();
     this.shown = this.replay();
     this.live = new Latest(
-      (d) => this.server.assess(d, this.temperature(d)),
+      (d) => this.server.assess(d),
       (check) => {
         this.preview = check;
         this.changed();
@@ -111,6 +113,7 @@ export class Session {
       document: this.shown,
       revision: this.revision,
       saving: this.saving,
+      trouble: this.trouble,
       unsent: this.queue.length,
       unkept: this.outbox.full && this.queue.length > 0,
       disputes: this.disputes,
@@ -245,11 +248,6 @@ export class Session {
     return cells?.[c.field ?? ''] ?? '';
   }
 
-  private temperature(d: Document = this.shown): string | undefined {
-    const t = (d.head.temperature ?? '').replace(',', '.').replace(/[^\d.-]/g, '');
-    return t === '' || Number.isNaN(Number(t)) ? undefined : t;
-  }
-
   private pending(): boolean {
     return this.queue.length > 0 || (this.check?.revision ?? -1) < this.revision;
   }
@@ -319,10 +317,12 @@ export class Session {
       this.tries = 0;
       if (this.saving !== 'saved') this.savedAt = this.clock.now();
       this.saving = 'saved';
+      this.trouble = '';
       this.changed();
     } catch (e) {
       if (!(e instanceof Failure)) throw e;
       this.saving = e.status === 401 ? 'locked' : 'offline';
+      this.trouble = e.status >= 500 ? whyOf(e) : '';
       this.preview = null;
       const wait = waits[Math.min(this.tries++, waits.length - 1)] as number;
       this.timer = this.clock.later(() => {
@@ -340,8 +340,8 @@ export class Session {
     try {
       answer =
         e.is === 'command'
-          ? await this.server.send({ ...e.command, base: this.revision }, this.temperature())
-          : await this.server.step(this.id, e.is, e.id, this.temperature());
+          ? await this.server.send({ ...e.command, base: this.revision })
+          : await this.server.step(this.id, e.is, e.id);
     } catch (cause) {
       if (!(cause instanceof Failure) || cause.again) throw cause;
       await this.refused(e, cause);
@@ -374,7 +374,7 @@ export class Session {
         { id: e.command.id, label: e.command.label, changes: e.command.changes, clashes: cause.fault.clashes },
       ];
     } else {
-      this.refusal = [cause.fault.message, cause.fault.help].filter(Boolean).join('. ');
+      this.refusal = whyOf(cause);
     }
     await this.catchUp(cause.fault.revision).catch((x: unknown) => {
       this.store();
@@ -416,7 +416,7 @@ export class Session {
     if (this.revision === was) return;
     this.store();
     if (this.queue.length === 0 && (this.check?.revision ?? -1) < this.revision) {
-      const check = await this.server.check(this.id, { temperature: this.temperature() });
+      const check = await this.server.check(this.id);
       if (check.revision >= (this.check?.revision ?? -1)) {
         this.check = check;
         this.preview = null;

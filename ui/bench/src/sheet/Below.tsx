@@ -20,7 +20,9 @@ function ranged(v: number | null, low: number | null, high: number | null, unit:
 
 export function Holds({ check }: { check: Check | null }) {
   const a = check?.assessment;
-  if (!a || a.held.length === 0) return null;
+  if (!a || a.composition.length === 0) return null;
+  // Water that not every line could be asked for is no amount of water.
+  const partly = a.figures.some((f) => f.id === 'water.total' && f.value === null);
   return (
     <section className="part two" aria-label={say('holds.title')}>
       <div>
@@ -30,7 +32,11 @@ export function Holds({ check }: { check: Check | null }) {
           caption={say('holds.title')}
           of={{
             head: [say('holds.part'), say('holds.grams'), say('holds.between'), say('holds.lines')],
-            rows: a.held.map((h) => [h.name, ...ranged(h.grams, h.low, h.high, 'g/100 g'), linesText(h.from)]),
+            rows: a.held.map((h) => [
+              h.name,
+              ...ranged(partly && h.kind === 'water' ? null : h.grams, h.low, h.high, 'g/100 g'),
+              linesText(h.from),
+            ]),
           }}
         />
       </div>
@@ -49,17 +55,7 @@ export function Holds({ check }: { check: Check | null }) {
   );
 }
 
-export function Others({
-  check,
-  draft,
-  revision,
-  temperature,
-}: {
-  check: Check | null;
-  draft: string;
-  revision: number;
-  temperature: string | undefined;
-}) {
+export function Others({ check, draft, revision }: { check: Check | null; draft: string; revision: number }) {
   const [open, setOpen] = useState<string | null>(null);
   const others = (check?.assessment?.figures ?? []).filter((f) => !check?.strip.includes(f.id) && readFigure(f));
   if (others.length === 0) return null;
@@ -83,15 +79,7 @@ export function Others({
                 </span>{' '}
                 <span className="band">{r?.band}</span> <em className="evidence">{evidence(f)}</em>
               </button>
-              {open === f.id && (
-                <OtherWorking
-                  draft={draft}
-                  id={f.id}
-                  revision={revision}
-                  temperature={temperature}
-                  check={check as Check}
-                />
-              )}
+              {open === f.id && <OtherWorking draft={draft} id={f.id} revision={revision} check={check as Check} />}
             </li>
           );
         })}
@@ -100,20 +88,8 @@ export function Others({
   );
 }
 
-function OtherWorking({
-  draft,
-  id,
-  revision,
-  temperature,
-  check,
-}: {
-  draft: string;
-  id: string;
-  revision: number;
-  temperature: string | undefined;
-  check: Check;
-}) {
-  const { step, failed } = useWorking(draft, id, revision, temperature);
+function OtherWorking({ draft, id, revision, check }: { draft: string; id: string; revision: number; check: Check }) {
+  const { step, failed } = useWorking(draft, id, revision);
   const f = check.assessment?.figures.find((x) => x.id === id);
   return (
     <div className="slip working">

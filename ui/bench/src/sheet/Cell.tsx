@@ -18,12 +18,13 @@ export interface EditorProps {
 
 export function Editor({ edit, column, label, onText, onKey, onPick, onLeave }: EditorProps) {
   const box = useRef<HTMLInputElement>(null);
+  const all = useRef(edit.all === true).current;
   useLayoutEffect(() => {
     const el = box.current;
     if (!el) return;
     el.focus({ preventScroll: true });
-    el.setSelectionRange(el.value.length, el.value.length);
-  }, []);
+    el.setSelectionRange(all ? 0 : el.value.length, el.value.length);
+  }, [all]);
   const naming = column === 'material';
   const list = useSuggestions(edit.text, naming);
   const [chosen, setChosen] = useState(-1);

@@ -215,7 +215,17 @@ export function Lines({ session, snap, check, tell, onWhy }: LinesProps) {
     move(step.state);
     if (step.act) perform(step.act);
     else session.type(null);
+    if (e.key !== 'Tab') onward(step.state.active);
     return step.used;
+  }
+
+  // onward goes on to a new open row where the one that was written in has just
+  // become a line: staying on it, the next name would be typed over this one.
+  function onward(at: Cell): void {
+    if (at.row !== ghost || !session.snapshot().document.lines.some((l) => l.id === ghost)) return;
+    const next = newID();
+    setGhost(next);
+    move(to(now.current, { row: next, column: at.column }));
   }
 
   function onText(text: string): void {
@@ -238,6 +248,19 @@ export function Lines({ session, snap, check, tell, onWhy }: LinesProps) {
     writeCell(s.active, s.edit.text);
   }
 
+  // A cell still being written when its page is left, by Back or a reload, is
+  // written, as by a click elsewhere.
+  const leaving = useRef(leaveEdit);
+  leaving.current = leaveEdit;
+  useLayoutEffect(() => {
+    const leave = () => leaving.current();
+    window.addEventListener('pagehide', leave);
+    return () => {
+      window.removeEventListener('pagehide', leave);
+      leave();
+    };
+  }, []);
+
   function pick(name: string): void {
     const s = now.current;
     move({ ...to(s, { row: s.active.row, column: 'percent' }) });
@@ -256,7 +279,7 @@ export function Lines({ session, snap, check, tell, onWhy }: LinesProps) {
       !now.current.anchor &&
       document.activeElement === (e.target as HTMLElement).closest('[data-cell]');
     e.preventDefault();
-    if (again) flushSync(() => move({ ...now.current, edit: { text: view.text(cell), how: 'opened' } }));
+    if (again) flushSync(() => move({ ...now.current, edit: { text: view.text(cell), how: 'opened', all: true } }));
     else move(e.shiftKey ? stretch(now.current, cell) : to(now.current, cell));
   }
 

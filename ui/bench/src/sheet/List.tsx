@@ -1,6 +1,6 @@
 // All formulas: find one, begin one, open one.
 import { useEffect, useRef, useState } from 'react';
-import { api } from '../api/client.ts';
+import { api, whyOf } from '../api/client.ts';
 import { browserWires, listen } from '../api/events.ts';
 import type { DraftInfo } from '../api/types.ts';
 import { Button } from '../design/parts.tsx';
@@ -39,7 +39,7 @@ export function List() {
         setDrafts(a.drafts);
         setFailed('');
       },
-      (e: unknown) => !abort.signal.aborted && setFailed(e instanceof Error ? e.message : String(e)),
+      (e: unknown) => !abort.signal.aborted && setFailed(whyOf(e)),
     );
     return () => abort.abort();
   }, [text, news]);
@@ -50,7 +50,7 @@ export function List() {
       await api.create(id, emptyDocument());
       location.hash = `#/f/${id}`;
     } catch (e) {
-      setFailed(e instanceof Error ? e.message : String(e));
+      setFailed(whyOf(e));
     }
   };
 

@@ -4,7 +4,7 @@ import { api, type Explained } from '../api/client.ts';
 import { Button, Choice, Field, Note, Prose } from '../design/parts.tsx';
 import { clockTime } from '../format.ts';
 import { readGrams } from '../grid/cells.ts';
-import { print, round, sum, zero } from '../grid/decimal.ts';
+import { parse, print, round, sum, trim, zero } from '../grid/decimal.ts';
 import type { Session, Snapshot } from '../grid/session.ts';
 import { sumsOf } from '../grid/sums.ts';
 import { productName, products } from '../products.ts';
@@ -51,6 +51,7 @@ export function savingText(snap: Snapshot): string {
   if (snap.gone) return say('state.gone', { changes });
   switch (snap.saving) {
     case 'offline':
+      if (snap.trouble && snap.unsent > 0 && !snap.unkept) return say('state.trouble', { why: snap.trouble, changes });
       return snap.unsent === 0
         ? say('state.offline-none')
         : say(snap.unkept ? 'state.offline-page' : 'state.offline', { changes });
@@ -70,10 +71,6 @@ function Open({ session }: { session: Session }) {
   const head = (field: string) => doc.head[field] ?? '';
   const set = (field: string) => (to: string) =>
     session.edit(say('edit.head', { field }), [setHead(head(field), field, to)]);
-  const temperature =
-    head('temperature')
-      .replace(',', '.')
-      .replace(/[^\d.-]/g, '') || undefined;
 
   useEffect(() => {
     document.title = `${[head('code'), head('name') || say('sheet.unnamed')].filter(Boolean).join(' ')} · ${say('app.name')}`;
@@ -113,10 +110,10 @@ function Open({ session }: { session: Session }) {
   const toldFigures: Told = useMemo(
     () => ({
       figures: check?.assessment?.figures ?? [],
-      temperature: heldAt === undefined ? (temperature ?? '25') : String(heldAt),
+      temperature: heldAt === undefined ? '25' : print(trim(round(parse(heldAt.toFixed(6)) ?? zero, 1))),
       wrote,
     }),
-    [check, heldAt, temperature, wrote],
+    [check, heldAt, wrote],
   );
   const figures = useMemo(() => figuresOf(check, toldFigures), [check, toldFigures]);
   const stops = useMemo(
@@ -234,7 +231,7 @@ function Open({ session }: { session: Session }) {
           </p>
         )}
         <Disputes session={session} snap={snap} />
-        <Strip snap={snap} check={check} told={toldFigures} draft={session.id} temperature={temperature} />
+        <Strip snap={snap} check={check} told={toldFigures} draft={session.id} />
         <div id="lines">
           <Lines
             session={session}
@@ -252,9 +249,9 @@ function Open({ session }: { session: Session }) {
         )}
         <Unknown session={session} {...unknown} />
         <Status snap={snap} check={check} figures={figures} told={told} />
-        <Water draft={session.id} revision={snap.revision} temperature={temperature} check={check} onWhy={explain} />
+        <Water draft={session.id} revision={snap.revision} check={check} onWhy={explain} />
         <Holds check={check} />
-        <Others check={check} draft={session.id} revision={snap.revision} temperature={temperature} />
+        <Others check={check} draft={session.id} revision={snap.revision} />
         <Making session={session} doc={doc} />
         <OwnNotes session={session} doc={doc} />
       </main>

@@ -80,13 +80,11 @@ export function Strip({
   check,
   told,
   draft,
-  temperature,
 }: {
   snap: Snapshot;
   check: Check | null;
   told: Told;
   draft: string;
-  temperature: string | undefined;
 }) {
   const [open, setOpen] = useState<string | null>(null);
   const back = useRef<string | null>(null);
@@ -122,14 +120,7 @@ export function Strip({
             {/* Behind its own figure, so that it unfolds under the row it stands in. */}
             {shown === f && (
               <li className="unfolded" id="working">
-                <Working
-                  key={f.id}
-                  of={f}
-                  draft={draft}
-                  revision={snap.revision}
-                  temperature={temperature}
-                  fold={fold}
-                />
+                <Working key={f.id} of={f} draft={draft} revision={snap.revision} fold={fold} />
               </li>
             )}
           </Fragment>

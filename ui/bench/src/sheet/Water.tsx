@@ -10,13 +10,13 @@ import { DealtNote } from './Notes.tsx';
 
 // useCurves asks for the drawn curves once typing rests; the old ones stay
 // until then.
-function useCurves(draft: string, revision: number, temperature: string | undefined): Curve[] | null {
+function useCurves(draft: string, revision: number): Curve[] | null {
   const [curves, setCurves] = useState<Curve[] | null>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new revision asks again
   useEffect(() => {
     const abort = new AbortController();
     const t = setTimeout(() => {
-      api.check(draft, { curves: true, temperature }, abort.signal).then(
+      api.check(draft, { curves: true }, abort.signal).then(
         (c) => setCurves(c.curves ?? []),
         () => {},
       );
@@ -25,24 +25,22 @@ function useCurves(draft: string, revision: number, temperature: string | undefi
       clearTimeout(t);
       abort.abort();
     };
-  }, [draft, revision, temperature]);
+  }, [draft, revision]);
   return curves;
 }
 
 export function Water({
   draft,
   revision,
-  temperature,
   check,
   onWhy,
 }: {
   draft: string;
   revision: number;
-  temperature: string | undefined;
   check: Check | null;
   onWhy: (rule: string) => void;
 }) {
-  const curves = useCurves(draft, revision, temperature);
+  const curves = useCurves(draft, revision);
   const deal: Deal = dealOf(check?.margin ?? [], check?.rows ?? []);
   return (
     <section className="part" aria-labelledby="water-head">

@@ -14,14 +14,13 @@ export function useWorking(
   draft: string,
   figure: string,
   revision: number,
-  temperature: string | undefined,
 ): { step: WorkStep | null | undefined; failed: string } {
   const [step, setStep] = useState<WorkStep | null | undefined>(undefined);
   const [failed, setFailed] = useState('');
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new revision asks again
   useEffect(() => {
     const abort = new AbortController();
-    api.check(draft, { working: figure, temperature }, abort.signal).then(
+    api.check(draft, { working: figure }, abort.signal).then(
       (check) => {
         setFailed('');
         setStep(check.working ?? check.assessment?.figures.find((f) => f.id === figure)?.working ?? null);
@@ -29,7 +28,7 @@ export function useWorking(
       (e: unknown) => !abort.signal.aborted && setFailed(e instanceof Error ? e.message : String(e)),
     );
     return () => abort.abort();
-  }, [draft, figure, revision, temperature]);
+  }, [draft, figure, revision]);
   return { step, failed };
 }
 
@@ -37,16 +36,14 @@ export function Working({
   of,
   draft,
   revision,
-  temperature,
   fold,
 }: {
   of: StripFigure;
   draft: string;
   revision: number;
-  temperature: string | undefined;
   fold: () => void;
 }) {
-  const { step, failed } = useWorking(draft, of.id, revision, temperature);
+  const { step, failed } = useWorking(draft, of.id, revision);
   const f = of.figure;
   return (
     <div className="slip working">

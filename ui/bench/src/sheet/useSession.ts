@@ -1,6 +1,6 @@
 // Opens a draft, keeps it in step with the server, and gives what the page shows.
 import { useEffect, useState, useSyncExternalStore } from 'react';
-import { api, Failure } from '../api/client.ts';
+import { api, Failure, whyOf } from '../api/client.ts';
 import { browserWires, listen } from '../api/events.ts';
 import { newID } from '../grid/ids.ts';
 import { Outbox } from '../grid/outbox.ts';
@@ -88,7 +88,7 @@ export function useSession(id: string): Opened {
       } catch (e) {
         if (gone) return;
         if (e instanceof Failure && e.status === 404) setOpened({ is: 'missing' });
-        else setOpened({ is: 'failed', why: e instanceof Error ? e.message : String(e) });
+        else setOpened({ is: 'failed', why: whyOf(e) });
       }
     };
     void open();
