@@ -45,3 +45,9 @@ test('marks between thousands are read in grams where they can mean nothing else
   for (const bad of ['12 50', '1.25,0', '1,250,00', '1 250 50', '1.250.000', ' . '])
     expect(readGrams(bad), bad).toBeNull();
 });
+
+test('a batch without its unit is not taken', () => {
+  expect(basis('700')).toMatchObject({ stated: false });
+  expect(basis('700 g')).toMatchObject({ stated: true });
+  expect(print(basis('0.7 kg').grams)).toBe('700');
+});

@@ -48,8 +48,10 @@ export function readGrams(text: string): Decimal | null {
 }
 
 // basis is what the grams column counts for: the batch, or 100 g without one.
+// A batch of "5" has been both grams and kilograms: without its unit it is not
+// taken, here as on the server.
 export function basis(batch: string | undefined): { grams: Decimal; stated: boolean } {
-  const read = readGrams(batch ?? '');
+  const read = /[a-z]/i.test(batch ?? '') ? readGrams(batch ?? '') : null;
   return read && read.digits > 0n ? { grams: read, stated: true } : { grams: hundred, stated: false };
 }
 
