@@ -3,20 +3,9 @@ package weighing
 import (
 	"math/big"
 	"strconv"
-	"strings"
 
 	"levigate/quantity"
 )
-
-// exact is a decimal as a fraction: batch times percent has more places than a
-// decimal keeps, and must not be rounded before the balance does it.
-func exact(d quantity.Decimal) *big.Rat {
-	r, ok := new(big.Rat).SetString(d.String())
-	if !ok {
-		panic("weighing: a decimal is no number: " + d.String())
-	}
-	return r
-}
 
 // exactFloat is a floating number as it is written: 0.1 is one tenth.
 func exactFloat(v float64) *big.Rat {
@@ -27,12 +16,8 @@ func exactFloat(v float64) *big.Rat {
 	return r
 }
 
-// decimal writes a fraction of zero or more with the places a decimal keeps.
-func decimal(r *big.Rat) quantity.Decimal {
-	s := r.FloatString(quantity.MaxDecimals)
-	s = strings.TrimRight(strings.TrimRight(s, "0"), ".")
-	return quantity.MustDecimal(s)
-}
+// decimal writes a fraction with the places a decimal keeps.
+func decimal(r *big.Rat) quantity.Decimal { return quantity.Round(r, quantity.MaxDecimals) }
 
 // half, floor and ceiling give the multiple of a step: nearest with halves
 // upwards, next below, next above. For fractions of zero or more.
@@ -57,7 +42,7 @@ func ceiling(r, step *big.Rat) *big.Rat {
 
 // of is a share in percent of a mass.
 func of(mass *big.Rat, percent quantity.Decimal) *big.Rat {
-	p := exact(percent)
+	p := percent.Exact()
 	return p.Mul(p, mass).Quo(p, hundred)
 }
 

@@ -24,7 +24,7 @@ func (r *row) weighing(f *levigate.Formula, absorbs bool, tolerance *big.Rat) le
 			w.Shows = decimal(half(r.target, r.how.interval))
 		}
 	}
-	w.From, w.To = r.allowed(exact(w.Shows), tolerance)
+	w.From, w.To = r.allowed(w.Shows.Exact(), tolerance)
 	return w
 }
 
@@ -67,7 +67,7 @@ func smallestBatch(scales []*scale, percent quantity.Decimal) quantity.Decimal {
 			continue
 		}
 		b := times(s.minimum, hundred)
-		b = ceiling(b.Quo(b, exact(percent)), s.interval)
+		b = ceiling(b.Quo(b, percent.Exact()), s.interval)
 		if least == nil || b.Cmp(least) < 0 {
 			least = b
 		}

@@ -18,7 +18,7 @@ func List(f *levigate.Formula, batch quantity.Decimal, balances []levigate.Balan
 	if err := ask(f, batch, balances, tolerance); err != nil {
 		return out, err
 	}
-	size, within := exact(batch), exact(tolerance)
+	size, within := batch.Exact(), tolerance.Exact()
 	scales := make([]*scale, len(balances))
 	for i := range balances {
 		scales[i] = scaleOf(&balances[i], i, within)
@@ -69,7 +69,7 @@ func ask(f *levigate.Formula, batch quantity.Decimal, balances []levigate.Balanc
 		return fault("name a size above zero, like 500 g", "the batch is %s g", batch)
 	case len(balances) == 0:
 		return fault("name at least one, like 0.01 g,2000 g,s=0.01 g", "no balance is named")
-	case tolerance.IsZero() || tolerance.Negative() || exact(tolerance).Cmp(big.NewRat(Loosest, 1)) > 0:
+	case tolerance.IsZero() || tolerance.Negative() || tolerance.Exact().Cmp(big.NewRat(Loosest, 1)) > 0:
 		return fault(fmt.Sprintf("name a tolerance above 0 and up to %d %%, like 2", Loosest), "the tolerance is %s %%", tolerance)
 	}
 	for i := range balances {

@@ -24,7 +24,7 @@ func premix(f *levigate.Formula, rows []*row, small *row, scales []*scale, toler
 	for _, h := range hosts(f, rows, small) {
 		for _, n := range folds {
 			if p := small.diluted(h, n, scales, tolerance); p != nil {
-				h.lent = new(big.Rat).Sub(h.target, exact(p.Left))
+				h.lent = new(big.Rat).Sub(h.target, p.Left.Exact())
 				m := f.Lines[h.line].Match.Material
 				p.In, p.Name = h.line, nameOf(&f.Lines[h.line])
 				p.Dissolves = part.Open(m).Kind != levigate.Powder

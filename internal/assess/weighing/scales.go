@@ -22,9 +22,9 @@ type scale struct {
 var roundingSpread = exactFloat(weighing.RoundingSpread)
 
 func scaleOf(b *levigate.Balance, index int, tolerance *big.Rat) *scale {
-	s := &scale{Balance: b, index: index, interval: exact(b.Interval), room: exact(b.Room())}
+	s := &scale{Balance: b, index: index, interval: b.Interval.Exact(), room: b.Room().Exact()}
 	s.spread = times(roundingSpread, s.interval)
-	if stated := exact(b.Repeatability); stated.Cmp(s.spread) > 0 {
+	if stated := b.Repeatability.Exact(); stated.Cmp(s.spread) > 0 {
 		s.spread = stated
 	}
 	// 2 · spread / (tolerance / 100), as calc/weighing.Minimum; a test holds the

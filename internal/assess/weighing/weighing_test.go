@@ -248,14 +248,14 @@ func TestPremixKeepsTheLimit(t *testing.T) {
 	mixes := 0
 	for batch := 2000; batch < 9000; batch += 37 {
 		l := list(t, f, fmt.Sprintf("%d.%02d", batch/100, batch%100), "2", "0.01 g,2000 g,s=0.01 g")
-		w, whole := l.Lines[1], exact(l.Batch)
-		if g := new(big.Rat).Quo(exact(w.Grams), whole); g.Cmp(big.NewRat(1, 100)) > 0 || g.Cmp(big.NewRat(98, 10000)) < 0 {
+		w, whole := l.Lines[1], l.Batch.Exact()
+		if g := new(big.Rat).Quo(w.Grams.Exact(), whole); g.Cmp(big.NewRat(1, 100)) > 0 || g.Cmp(big.NewRat(98, 10000)) < 0 {
 			t.Errorf("batch %s: %s g", l.Batch, w.Grams)
 		}
 		if p := w.Premix; p != nil {
 			mixes++
-			got := times(exact(p.Active), exact(p.Take))
-			got.Quo(got, exact(p.Active.Add(p.Diluent))).Quo(got, whole)
+			got := times(p.Active.Exact(), p.Take.Exact())
+			got.Quo(got, p.Active.Add(p.Diluent).Exact()).Quo(got, whole)
 			if got.Cmp(big.NewRat(1, 100)) > 0 {
 				t.Errorf("batch %s: %s g of %s + %s g bring %s of the batch", l.Batch, p.Take, p.Active, p.Diluent, got.FloatString(6))
 			}
@@ -328,7 +328,7 @@ func TestMinimumIsTheDeclaredOne(t *testing.T) {
 	for range 1000 {
 		b := levigate.Balance{Interval: random(rng, 5000), Repeatability: random(rng, 5000), Capacity: dec("1000")}
 		tolerance := random(rng, 50_000_000)
-		got, _ := scaleOf(&b, 0, exact(tolerance)).minimum.Float64()
+		got, _ := scaleOf(&b, 0, tolerance.Exact()).minimum.Float64()
 		want := weighing.Minimum(b.Interval.Float(), b.Repeatability.Float(), tolerance.Float())
 		if math.Abs(got-want) > 1e-12*want {
 			t.Fatalf("%+v at %s %%: %g, declared %g", b, tolerance, got, want)
