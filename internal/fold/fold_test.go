@@ -23,6 +23,33 @@ func TestString(t *testing.T) {
 	}
 }
 
+// As the names of raw materials are written.
+func TestNamesFold(t *testing.T) {
+	for in, want := range map[string]string{
+		"ÀÉÎÕÜŸŁØÅČŽ":          "aeiouyloacz",
+		"Œuf, straße & æther":  "oeuf strasse & aether",
+		"a\u0301\u0327b":       "ab",
+		"99.5 %":               "99.5%",
+		" a \t b\u00a0 c ":     "a b c",
+		"1,3-Propanediol":      "1,3-propanediol",
+		"150–400 μm":           "150-400 um",
+		"":                     "",
+		",":                    "",
+		"\xff":                 "\ufffd",
+		"ΓΛΥΚΕΡΙΝΗ":            "γλυκερινη",
+		"Grün, weiß":           "grun weiss",
+		"Caprylic/Capric Trig": "caprylic/capric trig",
+	} {
+		if got := String(in); got != want {
+			t.Errorf("String(%q) = %q, want %q", in, got, want)
+		}
+		if again := String(String(in)); again != String(in) {
+			t.Errorf("folding %q twice gives %q", in, again)
+		}
+	}
+}
+
+
 // Folding what is folded changes nothing, and text stays text.
 func FuzzString(f *testing.F) {
 	for _, s := range []string{"", "Crème, fraîche", "ŉ", "İstanbul", "\xff\xc3", "a , b%", "µ−²"} {

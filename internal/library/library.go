@@ -5,6 +5,7 @@ import (
 	"sync"
 
 	"levigate"
+	"levigate/internal/fold"
 	"levigate/refdata"
 )
 
@@ -35,7 +36,7 @@ func New(workspace []*levigate.Material) *Library {
 }
 
 func (l *Library) put(name string, m *levigate.Material) {
-	if key := fold(name); key != "" && l.workspace[key] == nil {
+	if key := fold.String(name); key != "" && l.workspace[key] == nil {
 		l.workspace[key] = m
 	}
 }
@@ -59,7 +60,7 @@ func (l *Library) resolve(m *levigate.Material) *levigate.Material {
 // Find looks a line's name up.
 func (l *Library) Find(name string, own []*levigate.Material) levigate.Match {
 	var buf [96]byte
-	key := appendFolded(buf[:0], name)
+	key := fold.Append(buf[:0], name)
 	if m := findOwn(key, own); m != nil {
 		return levigate.Match{Material: m}
 	}
@@ -79,12 +80,12 @@ func findOwn(key []byte, own []*levigate.Material) *levigate.Material {
 	}
 	var buf [96]byte
 	for _, m := range own {
-		if string(appendFolded(buf[:0], m.Code)) == string(key) {
+		if string(fold.Append(buf[:0], m.Code)) == string(key) {
 			return m
 		}
 	}
 	for _, m := range own {
-		if string(appendFolded(buf[:0], m.Name)) == string(key) {
+		if string(fold.Append(buf[:0], m.Name)) == string(key) {
 			return m
 		}
 	}
@@ -94,7 +95,7 @@ func findOwn(key []byte, own []*levigate.Material) *levigate.Material {
 // Substance finds a substance by its INCI name, US name or another alias.
 func (l *Library) Substance(inci string) (*levigate.Substance, bool) {
 	var buf [96]byte
-	s, ok := embedded().substances[string(appendFolded(buf[:0], inci))]
+	s, ok := embedded().substances[string(fold.Append(buf[:0], inci))]
 	return s, ok
 }
 
@@ -129,13 +130,13 @@ type index struct {
 var embedded = sync.OnceValue(func() *index {
 	x := &index{find: map[string]levigate.Match{}, substances: map[string]*levigate.Substance{}}
 	put := func(name string, m levigate.Match) {
-		if key := fold(name); x.find[key].Material == nil {
+		if key := fold.String(name); x.find[key].Material == nil {
 			x.find[key] = m
 			x.names = append(x.names, named(name, m.Material))
 		}
 	}
 	for _, m := range refdata.Materials() {
-		if key := fold(m.Code); x.find[key].Material == nil {
+		if key := fold.String(m.Code); x.find[key].Material == nil {
 			x.find[key] = levigate.Match{Material: m} // nobody misspells a code into a suggestion
 		}
 	}
@@ -144,7 +145,7 @@ var embedded = sync.OnceValue(func() *index {
 	for i, e := range entries {
 		meant[i] = means(e)
 		put(e.INCI, meant[i])
-		x.substances[fold(e.INCI)] = e.Substance
+		x.substances[fold.String(e.INCI)] = e.Substance
 	}
 	for _, m := range refdata.Materials() {
 		put(m.Name, levigate.Match{Material: m})
@@ -154,7 +155,7 @@ var embedded = sync.OnceValue(func() *index {
 	for i, e := range entries {
 		for _, a := range e.Aliases {
 			put(a, meant[i])
-			if key := fold(a); x.substances[key] == nil {
+			if key := fold.String(a); x.substances[key] == nil {
 				x.substances[key] = e.Substance
 			}
 		}

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"levigate"
+	"levigate/internal/fold"
 )
 
 // name is one name a near miss may be meant for, and what it finds.
@@ -15,7 +16,7 @@ type name struct {
 }
 
 func named(text string, finds *levigate.Material) name {
-	key := fold(text)
+	key := fold.String(text)
 	return name{text, key, words(key), finds}
 }
 

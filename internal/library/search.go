@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"levigate"
+	"levigate/internal/fold"
 	"levigate/refdata"
 )
 
@@ -41,7 +42,7 @@ func NewIndex(workspace []*levigate.Material, withShelf bool) *Index {
 	}
 	for _, e := range refdata.Entries() {
 		// The same one that a line of this name finds.
-		if m := shelf.find[fold(e.INCI)].Material; m.Origin == levigate.Pure {
+		if m := shelf.find[fold.String(e.INCI)].Material; m.Origin == levigate.Pure {
 			x.add(m)
 		}
 	}
@@ -58,7 +59,7 @@ func (x *Index) add(m *levigate.Material) {
 			others = append(others, s.Substance.Aliases...)
 		}
 	}
-	e := entry{material: m, label: fold(m.Name)}
+	e := entry{material: m, label: fold.String(m.Name)}
 	e.keys = "\n" + joined(own)
 	e.first = len(e.keys) - 1
 	e.keys += joined(others)
@@ -89,7 +90,7 @@ const mainly = 95
 func joined(names []string) string {
 	var b strings.Builder
 	for _, n := range names {
-		if key := fold(n); key != "" {
+		if key := fold.String(n); key != "" {
 			b.WriteString(key)
 			b.WriteByte('\n')
 		}
@@ -112,7 +113,7 @@ const (
 // Search lists the raw materials that a text may mean, best first. An empty
 // text lists the first ones by name.
 func (x *Index) Search(text string, most int) []*levigate.Material {
-	asked := fold(text)
+	asked := fold.String(text)
 	parts := words(asked)
 	type found struct {
 		*entry

@@ -48,9 +48,6 @@ func reach(m *levigate.Material, used, words map[string]bool) string {
 			return "a rule"
 		}
 	}
-	if m.Use.Known() || m.OilAbsorption.Known() {
-		return "a rule"
-	}
 	for _, s := range m.Declared {
 		x := s.Substance
 		if words[x.INCI] {
