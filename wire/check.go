@@ -9,15 +9,17 @@ type Check struct {
 	Over     string `json:"over"`  // % above 100; empty when it is not
 	QS       *QS    `json:"qs"`    // the line that fills up; null without one
 	// Rows[i] is the row of the assessment's line i+1.
-	Rows       []string             `json:"rows"`
-	Answer     string               `json:"answer"` // the water answer in a sentence
-	Problems   []CellProblem        `json:"problems"`
-	Lines      map[string]LineShown `json:"lines"` // by row
-	Strip      []string             `json:"strip"` // figures for the head of the sheet
-	Assessment Assessment           `json:"assessment"`
-	Margin     []Note               `json:"margin"`
-	Working    *Step                `json:"working"` // of the figure asked for; null when none was
-	Curves     []Chart              `json:"curves"`
+	Rows     []string             `json:"rows"`
+	Answer   string               `json:"answer"` // the water answer in a sentence
+	Problems []CellProblem        `json:"problems"`
+	Lines    map[string]LineShown `json:"lines"` // by row
+	Strip    []string             `json:"strip"` // figures for the head of the sheet
+	// Limits says to which activity each room for water is counted, by figure.
+	Limits     map[string]string `json:"limits"`
+	Assessment Assessment        `json:"assessment"`
+	Margin     []Note            `json:"margin"`
+	Working    *Step             `json:"working"` // of the figure asked for; null when none was
+	Curves     []Chart           `json:"curves"`
 }
 
 // QS is the line that fills up to 100.

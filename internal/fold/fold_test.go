@@ -49,7 +49,6 @@ func TestNamesFold(t *testing.T) {
 	}
 }
 
-
 // Folding what is folded changes nothing, and text stays text.
 func FuzzString(f *testing.F) {
 	for _, s := range []string{"", "Crème, fraîche", "ŉ", "İstanbul", "\xff\xc3", "a , b%", "µ−²"} {

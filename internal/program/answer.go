@@ -3,6 +3,7 @@ package program
 import (
 	"fmt"
 	"strings"
+	"sync"
 
 	"levigate"
 	"levigate/quantity"
@@ -52,18 +53,29 @@ func sides(f *work.Figure) string {
 	return strings.Join(out, "; ")
 }
 
-// roomFor says how much water the product takes up before 0.60, or by how much
-// it is over; where the band holds both, it says that.
+// limits says to which activity each room for water is counted, by figure, from
+// the criteria on file.
+var limits = sync.OnceValue(func() map[string]string {
+	out := map[string]string{}
+	for _, c := range refdata.Criteria() {
+		out[c.Figure] = quantity.Fixed(c.Activity, 2)
+	}
+	return out
+})
+
+// roomFor says how much water the product takes up before the limit its room is
+// counted to, or by how much it is over; where the band holds both, it says that.
 func roomFor(f *work.Figure) string {
+	limit := limits()[f.ID]
 	if f.Low < 0 && f.High >= 0 {
-		return fmt.Sprintf("Whether there is room for water before 0.60 cannot be told: %s g (%s) per 100 g.", render.Value(f), render.Interval(f))
+		return fmt.Sprintf("Whether there is room for water before %s cannot be told: %s g (%s) per 100 g.", limit, render.Value(f), render.Interval(f))
 	}
 	if f.Value < 0 {
 		over := *f
 		over.Value, over.Low, over.High = -f.Value, -f.High, -f.Low
-		return fmt.Sprintf("Over by %s g (%s) of water per 100 g, counted to 0.60.", render.Value(&over), render.Interval(&over))
+		return fmt.Sprintf("Over by %s g (%s) of water per 100 g, counted to %s.", render.Value(&over), render.Interval(&over), limit)
 	}
-	return fmt.Sprintf("Room for %s g (%s) of water per 100 g before 0.60, mixed evenly.", render.Value(f), render.Interval(f))
+	return fmt.Sprintf("Room for %s g (%s) of water per 100 g before %s, mixed evenly.", render.Value(f), render.Interval(f), limit)
 }
 
 // oilAnswer is for products that oil surrounds: they have no one activity, but

@@ -61,7 +61,7 @@ func (b *Bench) shown(s *sheet.Sheet, a *levigate.Assessment, revision int64, as
 	f := s.Formula
 	out := &wire.Check{
 		Revision: revision, Total: f.Total().Fixed(2), Rows: append([]string{}, s.Rows...), Answer: Answer(a),
-		Problems: []wire.CellProblem{}, Lines: linesShown(s), Strip: view.Strip(a), Assessment: wire.Of(a, "", b.program.Made()),
+		Problems: []wire.CellProblem{}, Lines: linesShown(s), Strip: view.Strip(a), Limits: limits(), Assessment: wire.Of(a, "", b.program.Made()),
 		Margin: margin(s, a), Curves: []wire.Chart{},
 	}
 	if over := f.Total().Sub(quantity.Hundred); !over.Negative() && !over.IsZero() {

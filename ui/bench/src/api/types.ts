@@ -148,6 +148,7 @@ export interface Check {
   problems: Problem[];
   lines: Record<string, LineFound>;
   strip: string[];
+  limits?: Record<string, string>; // activity each room for water is counted to, by figure
   assessment: Assessment | null;
   margin: MarginNote[];
   working?: WorkStep | null;

@@ -39,7 +39,7 @@ const made = (more: Partial<Figure>): Figure => ({
   ],
   ...more,
 });
-const told: Told = { figures: [], temperature: '25', wrote: '2.0' };
+const told: Told = { figures: [], temperature: '25', wrote: '2.0', limits: { 'water.reserve': '0.60' } };
 const figures: [string, Figure, boolean, boolean][] = [
   ['at rest', made({}), false, false],
   ['opened', made({}), true, false],

@@ -112,6 +112,7 @@ function Open({ session }: { session: Session }) {
       figures: check?.assessment?.figures ?? [],
       temperature: heldAt === undefined ? '25' : print(trim(round(parse(heldAt.toFixed(6)) ?? zero, 1))),
       wrote,
+      limits: check?.limits ?? {},
     }),
     [check, heldAt, wrote],
   );

@@ -23,7 +23,12 @@ const figure = (
   notes: ['needs a density for line 9'],
   ...more,
 });
-const told: Told = { figures: [figure('water.reserve-075', 13, 11, 15)], temperature: '25', wrote: '2.0' };
+const told: Told = {
+  figures: [figure('water.reserve-075', 13, 11, 15)],
+  temperature: '25',
+  wrote: '2.0',
+  limits: { 'water.reserve': '0.60', 'water.reserve-075': '0.75' },
+};
 
 test('an axis stays while the figure moves on it', () => {
   expect(stripFigure(figure('water.total', 3.2, 3, 3.6), told).axis).toMatchObject({ min: 0, max: 5 });
@@ -50,4 +55,14 @@ test('the sentence read out has value, band and evidence; a missing figure says 
     axis: null,
   });
   expect(stripFigure(figure('water.reserve', 5.8, 4.7, 6.8), told).note).toContain('13');
+});
+
+test('limits come with the check, and a band below the axis is shown whole', () => {
+  const f = stripFigure(figure('water.reserve', -0.2, -1.5, 1.1), { ...told, limits: { 'water.reserve': '0.61' } });
+  expect(f.note).toBe('before 0.61');
+  expect(f.axis).toMatchObject({ min: -2, low: -1.5, high: 1.1 });
+  expect(stripFigure(figure('water.activity', 0.3, 0.28, 0.34), told).axis?.ticks).toContainEqual({
+    at: 0.6,
+    text: '0.60',
+  });
 });

@@ -25,12 +25,13 @@ export interface Told {
   figures: readonly Figure[];
   temperature: string;
   wrote: string; // water written as such, in % with one decimal
+  limits: Record<string, string>; // activity each room for water is counted to
 }
 
 // A figure's axis is one of a few fixed ones, the first that holds it.
 const axes: Record<string, { from: number; to: number[]; ticks?: Tick[] }> = {
   'water.total': { from: 0, to: [5, 25, 100] },
-  'water.activity': { from: 0, to: [1], ticks: [{ at: 0.6, text: '0.60' }] },
+  'water.activity': { from: 0, to: [1] },
   'water.reserve': { from: 0, to: [20, 100, 1000] },
   'water.oil-room': { from: 0, to: [1, 5, 25] },
   'structure.internal-fraction': { from: 0, to: [1] },
@@ -70,10 +71,15 @@ export function stripFigure(f: Figure, told: Told): StripFigure {
 function noteOf(f: Figure, told: Told, over: boolean): string {
   if (f.reading) return say('strip.reading', { reading: f.reading });
   if (f.id === 'water.reserve') {
-    if (over) return say('note.water.reserve-over');
+    const limit = local(told.limits[f.id] ?? '');
+    if (limit === '') return '';
+    if (over) return say('note.water.reserve-over', { limit });
     const next = told.figures.find((x) => x.id === 'water.reserve-075');
     const read = next && next.value !== null && next.value > 0 ? readFigure(next) : null;
-    return read ? say('note.water.reserve', { next: read.value }) : say('note.water.reserve-plain');
+    const further = local(told.limits['water.reserve-075'] ?? '');
+    return read && further !== ''
+      ? say('note.water.reserve', { limit, next: read.value, further })
+      : say('note.water.reserve-plain', { limit });
   }
   const key = `note.${f.id}`;
   return known(key) ? say(key as Word, { wrote: local(told.wrote), temperature: local(told.temperature) }) : '';
@@ -87,7 +93,8 @@ function axisOf(f: Figure, told: Told, over: boolean): StripFigure['axis'] {
   ];
   const [lo, hi] = [Math.min(low, high), Math.max(low, high)];
   const fixed = axes[f.id];
-  const from = fixed?.from ?? 0;
+  // A band that reaches below the axis is shown whole.
+  const from = fixed && lo < fixed.from ? -roomy(-lo) : (fixed?.from ?? 0);
   const to = fixed ? (fixed.to.find((e) => hi <= e) ?? (fixed.to.at(-1) as number)) : roomy(hi);
   if (to <= from) return null;
   const ticks: Tick[] = [
@@ -95,6 +102,8 @@ function axisOf(f: Figure, told: Told, over: boolean): StripFigure['axis'] {
     { at: to, text: plain(to) },
     ...(fixed?.ticks ?? []).map((t) => ({ at: t.at, text: local(t.text) })),
   ];
+  const least = told.limits['water.reserve'];
+  if (f.id === 'water.activity' && least) ticks.push({ at: Number(least), text: local(least) });
   if (f.id === 'water.total' && told.wrote !== '')
     ticks.push({
       at: Number(told.wrote),
