@@ -45,8 +45,9 @@ type LineShown struct {
 	INCI     []string `json:"inci"`
 	Function string   `json:"function"`
 	Percent  string   `json:"percent"`
-	Grams    string   `json:"grams"` // of the batch, or of 100 g where none is stated
-	Kind     string   `json:"kind"`  // "water", "polyol", "oil", "grain" or "other"
+	Grams    string   `json:"grams"`   // of the batch, or of 100 g where none is stated
+	Kind     string   `json:"kind"`    // "water", "polyol", "oil", "grain" or "other"
+	Nearest  []string `json:"nearest"` // names the library holds that are like one it does not
 }
 
 // Note is a finding in the margin, at the rows and figures it is about.

@@ -2,6 +2,7 @@ package program
 
 import (
 	"context"
+	"math/big"
 	"strings"
 	"sync"
 
@@ -94,27 +95,29 @@ func (b *Bench) shown(s *sheet.Sheet, a *levigate.Assessment, revision int64, as
 
 func linesShown(s *sheet.Sheet) map[string]wire.LineShown {
 	out := map[string]wire.LineShown{}
-	scale := 1.0 // grams to one percent
-	if !s.Formula.Batch.IsZero() {
-		scale = s.Formula.Batch.Float() / 100
+	batch := s.Formula.Batch
+	if batch.IsZero() {
+		batch = quantity.Hundred
 	}
+	perCent := new(big.Rat).Quo(batch.Exact(), quantity.Hundred.Exact())
 	for i := range s.Formula.Lines {
 		l := &s.Formula.Lines[i]
-		x := lineShown(l.Match.Material)
-		x.Percent, x.Grams = l.Percent.Fixed(2), quantity.Fixed(l.Percent.Float()*scale, 2)
+		x := lineShown(&l.Match)
+		x.Percent, x.Grams = l.Percent.Fixed(2), quantity.Round(new(big.Rat).Mul(l.Percent.Exact(), perCent), 2).Fixed(2)
 		out[s.Rows[i]] = x
 	}
 	for _, u := range s.Unread {
-		out[u.Row] = lineShown(u.Match.Material)
+		out[u.Row] = lineShown(&u.Match)
 	}
 	return out
 }
 
-func lineShown(m *levigate.Material) wire.LineShown {
+func lineShown(match *levigate.Match) wire.LineShown {
+	m := match.Material
 	if m == nil {
-		return wire.LineShown{INCI: []string{}, Kind: string(view.Other)}
+		return wire.LineShown{INCI: []string{}, Kind: string(view.Other), Nearest: append([]string{}, match.Nearest...)}
 	}
-	return wire.LineShown{Code: m.Code, Name: m.Name, INCI: wire.INCIOf(m), Function: strings.Join(m.Role, ", "), Kind: string(view.MarkOf(m))}
+	return wire.LineShown{Nearest: []string{}, Code: m.Code, Name: m.Name, INCI: wire.INCIOf(m), Function: strings.Join(m.Role, ", "), Kind: string(view.MarkOf(m))}
 }
 
 // unopened is the rule that names what could not be opened; of a line whose

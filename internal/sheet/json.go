@@ -153,7 +153,11 @@ func strict(body []byte, to any) error {
 func notJSON(err error) error {
 	said := strings.TrimPrefix(err.Error(), "json: ")
 	if wrong, ok := errors.AsType[*json.UnmarshalTypeError](err); ok {
-		said = fmt.Sprintf("%s is a %s", wrong.Field, wrong.Value)
+		where := "what was sent"
+		if wrong.Field != "" {
+			where = "the key " + wrong.Field
+		}
+		said = fmt.Sprintf("%s holds JSON of another kind (%s) than is wanted there", where, wrong.Value)
 	}
 	return &levigate.Error{Code: levigate.Invalid, Message: "the formula cannot be read: " + said, Cause: err,
 		Help: `send a formula file's keys as JSON, or {"document": …}`}

@@ -201,7 +201,6 @@ const english = {
   'unknown.use': 'Use {name}',
   'unknown.keep': 'Keep what I typed',
   'unknown.none': 'Nothing near it is on file.',
-  'unknown.asking': 'looking',
 
   'severity.stop': 'Stop',
   'severity.warn': 'Answer',

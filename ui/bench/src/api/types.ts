@@ -116,6 +116,7 @@ export interface LineFound {
   percent: string;
   grams: string;
   kind: string;
+  nearest?: string[]; // to a name the library does not hold
 }
 
 export interface MarginNote {

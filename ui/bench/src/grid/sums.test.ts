@@ -15,3 +15,10 @@ test('a percentage above 100 counts, and leaves nothing to fill up', () => {
 test('what cannot be read counts for nothing', () => {
   expect(print(sheet('40', 'abc', '-5', '').total)).toBe('40');
 });
+
+test('of two lines that fill up the first does', () => {
+  const s = sheet('30', 'qs', 'qs');
+  expect(print(s.total)).toBe('100');
+  expect(s.lines.get('l1')?.percent).not.toBeNull();
+  expect(s.lines.get('l2')).toMatchObject({ qs: true, percent: null });
+});

@@ -36,14 +36,15 @@ export function sumsOf(d: Document): Sums {
     percent: readPercent(l.cells.percent ?? ''),
   }));
   const written = sum(read.map((l) => (l.percent.is === 'number' ? l.percent.value : zero)));
-  const filling = read.filter((l) => l.percent.is === 'qs');
+  // Of several lines that fill up the first does; the others are asked about.
+  const filling = read.find((l) => l.percent.is === 'qs');
   const rest = subtract(hundred, written);
-  const filled = filling.length === 1 && rest.digits >= 0n ? rest : null;
+  const filled = filling && rest.digits >= 0n ? rest : null;
   const lines = new Map<string, LineSum>();
   const phases: PhaseSum[] = [];
   for (const l of read) {
     const qs = l.percent.is === 'qs';
-    const percent = l.percent.is === 'number' ? l.percent.value : qs ? filled : null;
+    const percent = l.percent.is === 'number' ? l.percent.value : l === filling ? filled : null;
     const grams = percent && gramsOf(percent, batch);
     lines.set(l.id, { percent, qs, grams });
     let run = phases.at(-1);

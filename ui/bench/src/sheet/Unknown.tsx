@@ -1,17 +1,17 @@
 // Names the library does not hold, each with the nearest it does. What was
 // typed stays until she takes one.
-import { useEffect, useMemo, useState } from 'react';
-import type { Check, Material } from '../api/types.ts';
+import { useMemo, useState } from 'react';
+import type { Check } from '../api/types.ts';
 import { Button } from '../design/parts.tsx';
 import type { Document } from '../grid/document.ts';
 import type { Session } from '../grid/session.ts';
 import { say } from '../words.ts';
-import { nearest } from './nearest.ts';
 
 export interface UnknownName {
   id: string;
   n: number;
   name: string;
+  near: readonly string[];
 }
 
 // useUnknown lists the lines whose name nothing was found for, but those she
@@ -26,7 +26,7 @@ export function useUnknown(
       (check?.problems ?? []).filter((p) => p.field === 'material' && p.row).map((p) => p.row as string),
     );
     return doc.lines
-      .map((l, i) => ({ id: l.id, n: i + 1, name: l.cells.material ?? '' }))
+      .map((l, i) => ({ id: l.id, n: i + 1, name: l.cells.material ?? '', near: check?.lines?.[l.id]?.nearest ?? [] }))
       .filter((l) => l.name !== '' && named.has(l.id) && !check?.lines?.[l.id]?.code && !kept.has(`${l.id}/${l.name}`));
   }, [check, doc, kept]);
   return { rows, keep: (r) => setKept(new Set([...kept, `${r.id}/${r.name}`])) };
@@ -52,6 +52,7 @@ export function Unknown({
             key={`${r.id}/${r.name}`}
             n={r.n}
             name={r.name}
+            near={r.near}
             use={(to) =>
               session.edit(say('edit.name'), [
                 { do: 'set', list: 'lines', row: r.id, field: 'material', from: r.name, to },
@@ -65,27 +66,29 @@ export function Unknown({
   );
 }
 
-function One({ n, name, use, keep }: { n: number; name: string; use: (name: string) => void; keep: () => void }) {
-  const [near, setNear] = useState<Material[] | null>(null);
-  useEffect(() => {
-    const abort = new AbortController();
-    nearest(name, 3, abort.signal).then(setNear, () => !abort.signal.aborted && setNear([]));
-    return () => abort.abort();
-  }, [name]);
+function One({
+  n,
+  name,
+  near,
+  use,
+  keep,
+}: {
+  n: number;
+  name: string;
+  near: readonly string[];
+  use: (name: string) => void;
+  keep: () => void;
+}) {
   return (
     <li>
       <span className="typed">
         <b>{name}</b> <span className="cap">{say('unknown.line', { n })}</span>
       </span>
       <span className="choices">
-        {near === null ? (
-          <span className="cap">{say('unknown.asking')}</span>
-        ) : near.length === 0 ? (
-          <span className="cap">{say('unknown.none')}</span>
-        ) : null}
-        {near?.map((m) => (
-          <Button key={m.code || m.name} onClick={() => use(m.name)}>
-            {say('unknown.use', { name: m.name })}
+        {near.length === 0 && <span className="cap">{say('unknown.none')}</span>}
+        {near.map((name) => (
+          <Button key={name} onClick={() => use(name)}>
+            {say('unknown.use', { name })}
           </Button>
         ))}
         <Button look="quiet" onClick={keep}>
