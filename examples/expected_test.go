@@ -125,7 +125,9 @@ var products = map[string][]expected{
 		{id: "water.activity", want: 0.20, tol: 0.03},
 		{id: "structure.density", want: 1.135, tol: 0.0005},
 		{id: "structure.volume-powder", want: 9.45, tol: 0.005},
-		// As if the gel base were weighed in its parts: its 7 g of ester are drops.
+		// As if the gel base were weighed in its parts, its 7 g of ester being drops.
+		// Oil: 40.5/0.913 + 7/0.948 + 5/0.811 + 0.2/0.945 + 0.3/0.895 = 58.45 mL;
+		// polar: 21.6/1.258 + 1.2/0.997 + 2.2/1.18 = 20.24 mL; 58.45/78.69 = 0.743.
 		{id: "structure.internal-fraction", want: 0.74, tol: 0.01},
 	},
 	"NO-11": {

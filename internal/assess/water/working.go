@@ -22,7 +22,7 @@ func (y *system) recordActivity(rec *work.Recorder, f *work.Figure) {
 	if math.Abs(held-y.total) > 1e-4*y.total {
 		y.jump(rec, a)
 	} else {
-		rec.Say("residual: %s held − %s present = %s g", quantity.Fixed(held, 4), quantity.Fixed(y.total, 4), quantity.Significant(held-y.total, 2))
+		rec.Say("residual: %s held − %s present = %s g", quantity.Fixed(held, 4), quantity.Fixed(y.total, 4), quantity.Fixed(held-y.total, 4))
 	}
 	if y.sum.Solution != 1 {
 		rec.Say("a reading calibrates the solution: it holds %s times what its curves say", quantity.Fixed(y.sum.Solution, 3))
